@@ -1,0 +1,114 @@
+package engine
+
+import (
+	"github.com/hashicorp/hcl/v2"
+
+	"gapsheet/rules"
+	"gapsheet/vehicle"
+	"gapsheet/vehicle/quantity"
+)
+
+// Request says what to check.
+type Request struct {
+	Day   quantity.Day  // the day of the check; every day that a formula reads
+	Stage vehicle.Stage // StageUnset: everything is due
+	Only  []string      // clause or chapter numbers; empty: all
+}
+
+// Result is what a rulebook says of one car.
+type Result struct {
+	Book     *rules.Rulebook
+	Sheet    *vehicle.Sheet
+	Request  Request
+	Chapters []*ChapterResult
+	Worst    Verdict           // over clauses that are due, advice left out
+	Counts   [verdictCount]int // due clauses by Verdict, advice left out
+	Advice   [verdictCount]int // due clauses of advice by Verdict
+	NotDue   int               // clauses not due at the stage asked for
+}
+
+// ChapterResult is what one chapter says of a car.
+type ChapterResult struct {
+	Chapter *rules.Chapter
+	Worst   Verdict // over its due clauses, advice left out
+	Clauses []*ClauseResult
+}
+
+// ClauseResult is what one clause says of a car.
+type ClauseResult struct {
+	Clause   *rules.Clause
+	Verdict  Verdict // the worst over subjects
+	NotDue   bool    // not due at the stage asked for: no verdict, no subjects
+	Note     string  // why, where no subject tells it: "1 of 2 required", "no such part on the sheet"
+	Subjects []*SubjectResult
+}
+
+// SubjectResult is what one clause says of one subject: a tube, a strap, the car.
+type SubjectResult struct {
+	Parts         []*vehicle.Part // one for each across variable; empty for the car as a whole
+	Name          string          // "tube main hoop"; "" for the car as a whole
+	Verdict       Verdict
+	Notes         []string  // "as read, not proved", "short as read", "figures meet, still to be looked at"
+	Causes        []Cause   // why it is not decided, or not met
+	Decided       []Decided // the comparisons that decided
+	MissingPapers []string  // evidence that the clause asks for and the sheet does not name
+	Place         hcl.Range // where in the sheet: the deciding reading, else the subject's block; zero for nowhere
+}
+
+// CauseKind says why a truth is open, or why an open truth counts as a gap.
+type CauseKind uint8
+
+// The causes.
+const (
+	Missing       CauseKind = iota // a particular is not recorded
+	Tolerance                      // the reading's range straddles a limit, or an uncertain date does
+	NoSuchPart                     // a list function needs a member and there may be none
+	NotFitted                      // a part that is stated not to be fitted, or is surely not there
+	StatedNone                     // a particular that is stated not to exist
+	UnknownOthers                  // a list that is not complete
+	Undefined                      // division by a figure that may be zero, and the like
+	Budget                         // not settled within the budget of evaluations
+)
+
+// Cause is one reason why a truth is open.
+type Cause struct {
+	Kind       CauseKind
+	Part       *vehicle.Part       // the part whose particular or list it is; nil for Budget, Undefined
+	Particular *vehicle.Particular // Missing, Tolerance, StatedNone
+	Text       string              // the particular or part as a person names it: "wall of tube 4"
+	Place      hcl.Range           // of the reading or the part in the sheet; zero for what is not there
+}
+
+// Decided is one comparison that decided a subject.
+type Decided struct {
+	What    string // the side that is read, as the formula has it: "tube.wall"
+	Sense   string // "at least", "less than", …
+	Reading string // the figure with its tolerance and unit, or text
+	Limit   string // the figure it is held against, in the author's unit
+	Margin  string // by how much it meets or falls short: "0.2 mm short", "" where it makes no sense
+	Truth   quantity.Truth
+	Place   hcl.Range // of the reading in the sheet
+}
+
+// Working is the explanation of one node of a formula.
+type Working struct {
+	Text     string // the node's text in the formula
+	Value    string // what it came to, with unit
+	Truth    quantity.Truth
+	HasTruth bool
+	Deciding bool   // it decided its parent
+	Note     string // "nearest alternative", "term thick", "not recorded: …"
+	Of       []*Working
+}
+
+// SubjectWorking is the working of a clause for one subject.
+type SubjectWorking struct {
+	Name                   string
+	Applies, Where, Demand *Working // nil where the clause has none
+}
+
+// ClauseWorking is a clause's verdict with its working.
+type ClauseWorking struct {
+	Result   *ClauseResult
+	Subjects []*SubjectWorking
+}
