@@ -6,9 +6,9 @@ import (
 	"unicode/utf8"
 )
 
-// longestNumber is how many characters a clause or chapter number may have: more is a
+// longestLabel is how many characters a clause or chapter number may have: more is a
 // title in the wrong place.
-const longestNumber = 40
+const longestLabel = 40
 
 // Selects reports whether only, as given to --only, picks the clause or chapter with
 // that number: the number itself or one that lies within it. "4" picks 4 and 4.3.2 but
@@ -53,7 +53,7 @@ func numberFault(number string) string {
 	if number == "" {
 		return "The number is empty."
 	}
-	if utf8.RuneCountInString(number) > longestNumber {
+	if utf8.RuneCountInString(number) > longestLabel {
 		return "The number is longer than 40 characters."
 	}
 	open := 0
