@@ -1,0 +1,57 @@
+package quantity
+
+import "math"
+
+// Hypot returns the range of √(x² + y²).
+func (a Range) Hypot(b Range) Range {
+	x, y := a.Abs(), b.Abs()
+	return guarded(hypotenuse(x.Low, y.Low).Low, hypotenuse(x.High, y.High).High)
+}
+
+// hypotenuse encloses √(x² + y²) for x, y >= 0, tightly; an exact result is its own
+// enclosure.
+func hypotenuse(x, y float64) Range {
+	if x < y {
+		x, y = y, x
+	}
+	switch {
+	case x != x || y != y:
+		return Everything
+	case x > math.MaxFloat64:
+		return Range{math.MaxFloat64, math.Inf(1)}
+	case y == 0:
+		return Range{plainZero(x), plainZero(x)}
+	case y < x*0x1p-60: // less than x + y²/2x, which is less than x + ulp(x)
+		return Range{x, nextAbove(x)}
+	}
+	_, exponent := math.Frexp(x)
+	x, y = math.Ldexp(x, -exponent), math.Ldexp(y, -exponent)
+	root, slack := rootOfSquares(x, y)
+	return root.encloseScaled(slack, exponent)
+}
+
+// rootOfSquares wants 1 > x >= 0.5 and x >= y >= 2^-61. It takes the root of the rounded
+// sum and corrects it by one step of Newton's method with the remainder x² + y² - root²,
+// which is summed from exact terms. The slack is 0 if the remainder is exactly 0. Else the
+// remainder, below 2^-50, errs by less than 2^-101, its quotient by less than 2^-50 of
+// itself, and the step leaves out less than remainder²: together less than 2^-97.
+func rootOfSquares(x, y float64) (root doubled, slack float64) {
+	squareX, squareY := doubledProduct(x, x), doubledProduct(y, y)
+	sum := doubledSum(squareX.high, squareY.high)
+	guess := math.Sqrt(sum.high + (sum.low + squareX.low + squareY.low))
+	square := doubledProduct(guess, guess)
+
+	var carried, lost float64
+	rest := sum.high - square.high // exact: they agree to the last bits
+	for _, term := range [...]float64{sum.low, squareX.low, squareY.low, -square.low} {
+		total := doubledSum(rest, term)
+		carry := doubledSum(carried, total.low)
+		rest, carried = total.high, carry.high
+		lost += math.Abs(carry.low)
+	}
+	rest += carried
+	if rest == 0 && lost == 0 {
+		return doubled{guess, 0}, 0
+	}
+	return settled(guess, rest/(2*guess)), 0x1p-96
+}
