@@ -1,0 +1,179 @@
+# What the crew wear.
+
+part "crew_member" {
+  plural = "crew_members"
+  labels = "crew place"
+  place  = "crew"
+  stage  = "before event"
+  help   = "One of the crew, as far as it is about equipment."
+
+  particular "dressed_mass" {
+    kind      = "mass"
+    unit      = "kg"
+    plausible = "35 kg to 220 kg"
+    help      = "Mass of the person in full equipment."
+    how       = "Bathroom scale with suit, shoes, helmet and head restraint on."
+  }
+  particular "reflective_vest" {
+    kind = "yes or no"
+    help = "Whether a high-visibility vest for this person is in the car."
+    how  = "It must be reached from the seat, not lie in the boot under the spare wheel."
+  }
+}
+
+part "helmet" {
+  within = "crew_member"
+  place  = "crew"
+  stage  = "before event"
+  help   = "The helmet of one of the crew."
+
+  particular "standard" {
+    kind       = "choice"
+    choices    = "helmet standard"
+    changeable = false
+    help       = "Standard on the helmet's label."
+    how        = "Inside, under the comfort lining or on the chin strap: lift the lining at its press studs."
+  }
+  particular "serial" {
+    kind          = "text"
+    may_be_absent = true
+    changeable    = false
+    help          = "Serial number of the helmet."
+    how           = "On the same hologram or Snell sticker under the lining."
+  }
+  particular "made" {
+    kind          = "date"
+    plausible     = "1985 to 2100"
+    may_be_absent = true
+    changeable    = false
+    help          = "Date of manufacture of the helmet; none when it shows none."
+    how           = "Small sticker or date wheel in the shell, often with day and month; do not take the year of the standard for it."
+  }
+  particular "not_after" {
+    kind          = "date"
+    plausible     = "1990 to 2150"
+    may_be_absent = true
+    changeable    = false
+    help          = "End of validity printed in the helmet; none when it prints none."
+    how           = "Only youth helmets and some composite ones carry it; the end of a standard stands in the rulebook, not in the helmet."
+  }
+  particular "restraint_anchors" {
+    kind       = "yes or no"
+    changeable = false
+    help       = "Whether anchors for a head restraint of standard 8858 were fitted by the maker."
+    how        = "Look for the posts on both sides and the 8858 label beside the helmet's own; anchors bolted on later show drilled paint."
+  }
+  particular "damaged" {
+    kind = "yes or no"
+    help = "Whether it was dropped, cracked, or has been in an accident."
+    how  = "Press the shell together at the rim and listen; look inside for crushed foam behind the lining."
+  }
+  particular "altered" {
+    kind = "yes or no"
+    help = "Whether it was drilled, painted against the maker's rules or given foreign parts."
+    how  = "Look for camera mounts, self-tapping screws of intercoms and paint over the labels."
+  }
+}
+
+part "head_restraint" {
+  within = "crew_member"
+  place  = "crew"
+  stage  = "before event"
+  help   = "The frontal head restraint of one of the crew."
+
+  particular "standard" {
+    kind       = "choice"
+    choices    = "head restraint standard"
+    changeable = false
+    help       = "Standard on the head restraint's label."
+    how        = "Hologram on the back of the yoke, under the padding's edge."
+  }
+  particular "serial" {
+    kind          = "text"
+    may_be_absent = true
+    changeable    = false
+    help          = "Serial number of the head restraint."
+    how           = "Engraved or on the hologram, at the neck."
+  }
+  particular "made" {
+    kind          = "date"
+    plausible     = "1995 to 2100"
+    may_be_absent = true
+    changeable    = false
+    help          = "Date of manufacture or last re-certification of the head restraint; none when it shows none."
+    how           = "Under SFI 38.1 a punched month and year label on the yoke; FIA ones mostly carry none."
+  }
+  particular "tethers_made" {
+    kind          = "date"
+    plausible     = "1995 to 2100"
+    may_be_absent = true
+    changeable    = false
+    help          = "Date of manufacture of its tethers; none when they show none."
+    how           = "Sewn-in tag on the tether itself; tethers get renewed apart from the yoke."
+  }
+  particular "damaged" {
+    kind = "yes or no"
+    help = "Whether yoke, tethers or clips are damaged or have been in an accident."
+    how  = "Bend the collar gently by hand and look for white lines in the laminate, pull each clip."
+  }
+}
+
+part "garment" {
+  plural = "garments"
+  within = "crew_member"
+  place  = "crew"
+  stage  = "before event"
+  labels = "garment"
+  help   = "A piece of protective clothing."
+
+  particular "standard" {
+    kind       = "choice"
+    choices    = "clothing standard"
+    changeable = false
+    help       = "Standard of the garment."
+    how        = "Embroidered at the collar of a suit, sewn-in label elsewhere; on gloves and shoes inside the cuff or tongue."
+  }
+  particular "homologation_number" {
+    kind          = "text"
+    may_be_absent = true
+    changeable    = false
+    help          = "Homologation number of the garment."
+    how           = "Below the standard's number on the label, with a hologram since 8856-2018."
+  }
+  particular "made" {
+    kind          = "date"
+    plausible     = "1985 to 2100"
+    may_be_absent = true
+    changeable    = false
+    help          = "Date of manufacture of the garment; none when it shows none."
+    how           = "On the washing label: year, or quarter and year; give a quarter as its last month, with a note."
+  }
+  particular "not_after" {
+    kind          = "date"
+    plausible     = "1990 to 2150"
+    may_be_absent = true
+    changeable    = false
+    help          = "End of validity on the garment's label; none when it has none."
+    how           = "Look at the standard's own label; most garments carry no end."
+  }
+  particular "sewn_through" {
+    kind = "yes or no"
+    help = "Whether badges were sewn through all layers or printed on after sale."
+    how  = "Turn it inside out: thread of a badge must not show on the inner lining."
+  }
+  particular "damaged" {
+    kind = "yes or no"
+    help = "Whether it is torn, burnt, worn thin or stained with fuel or oil."
+    how  = "Hold knees, seat and elbows against a lamp; light through the outer cloth means worn."
+  }
+}
+
+choices "garment" {
+  value "overalls" { synonyms = ["suit", "race suit", "overall"] }
+  value "underwear top" { synonyms = ["undershirt", "long-sleeved top"] }
+  value "underwear bottoms" { synonyms = ["long johns", "underpants"] }
+  value "balaclava" { synonyms = ["hood"] }
+  value "socks" {}
+  value "shoes" { synonyms = ["boots"] }
+  value "gloves" {}
+}
