@@ -1,0 +1,179 @@
+package rules
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/expr-lang/expr/ast"
+
+	"gapsheet/vehicle"
+	"gapsheet/vehicle/quantity"
+)
+
+// senses are the comparisons by their sign.
+var senses = map[string]Comparison{"==": Equal, "!=": NotEqual, "<": Less, "<=": AtMost, ">": More, ">=": AtLeast}
+
+// comparison checks a == b and its kin. The middle of 1 < x < 3 stands twice in expr's
+// tree and is checked once.
+func (c *checker) comparison(n *ast.BinaryNode) Node {
+	left := c.leftOf(n)
+	right := c.check(n.Right)
+	c.repeated, c.again = n.Right, right
+	if left == nil || right == nil {
+		return nil
+	}
+	by := c.spanOf(n)
+	at := c.join(left.Span(), by, right.Span())
+	if !c.afterNot(n, left, right) {
+		return nil
+	}
+	left, right, ok := c.alike(left, right, at, "compared")
+	if !ok {
+		return nil
+	}
+	sense := senses[n.Operator]
+	switch kind := left.Type().Kind; kind {
+	case Part, Row, List:
+		return c.fault(CodeFormulaKind, at, "Compare particulars of them.", "%s is %s, and those are not compared as a whole.", c.quote(left.Span()), left.Type())
+	case Text, Choice, Truth:
+		if sense != Equal && sense != NotEqual {
+			return c.fault(CodeFormulaKind, at, "Only == and != compare them; for several values write in [...].", "%s is %s, which is neither more nor less than another.", c.quote(left.Span()), left.Type())
+		}
+	}
+	return &Compare{Base{at, Type{Kind: Truth}}, sense, left, right}
+}
+
+// leftOf checks the left side of a comparison, or takes it over from the comparison
+// before it in a chain.
+func (c *checker) leftOf(n *ast.BinaryNode) Node {
+	if n.Left == c.repeated && c.repeated != nil {
+		return c.again
+	}
+	return c.check(n.Left)
+}
+
+// afterNot refuses not a == b, which means (not a) == b. It returns whether all is well.
+func (c *checker) afterNot(n *ast.BinaryNode, left, right Node) bool {
+	not, ok := n.Left.(*ast.UnaryNode)
+	if !ok || not.Operator != "not" && not.Operator != "!" {
+		return true
+	}
+	sign, by := c.spanOf(not), c.spanOf(n)
+	if sign.From > left.Span().From || c.widenLeft(left.Span().From, by.From) < left.Span().From {
+		return true
+	}
+	inner := strings.TrimSpace(c.text(Span{sign.To, c.widenRight(right.Span().To, by.From)}))
+	c.fault(CodeFormulaNot, Span{sign.From, right.Span().To}, fmt.Sprintf("Write not (%s).", inner),
+		"%s turns only what follows it at once, not the whole comparison.", c.quote(sign))
+	return false
+}
+
+// alike brings two values that are to be compared or chosen between to one type: a bare
+// zero takes the other's dimension, a text written out becomes one of the other's choices.
+// done is what was to be done with them, for the message.
+func (c *checker) alike(left, right Node, at Span, done string) (Node, Node, bool) {
+	l, r := left.Type(), right.Type()
+	if l.Kind == Number && r.Kind == Number {
+		switch {
+		case l.Dimension == r.Dimension:
+		case isBareZero(left):
+			left = zeroOf(left, r)
+		case isBareZero(right):
+			right = zeroOf(right, l)
+		default:
+			c.mixed(at, left, right, done)
+			return nil, nil, false
+		}
+		return left, right, true
+	}
+	if l.Kind == Choice && r.Kind == Text {
+		right = c.asChoice(right, l.Choices, left.Span())
+		return left, right, right != nil
+	}
+	if l.Kind == Text && r.Kind == Choice {
+		left = c.asChoice(left, r.Choices, right.Span())
+		return left, right, left != nil
+	}
+	if l.Kind != r.Kind {
+		c.differentKinds(at, left, right, done)
+		return nil, nil, false
+	}
+	if l.Kind == Choice && l.Choices != r.Choices || l.Kind == Part && l.PartType != r.PartType || l.Kind == Row && l.Table != r.Table ||
+		l.Kind == List && !sameType(*l.Item, *r.Item) {
+		c.fault(CodeFormulaKind, at, "Compare each with a value written out.", "%s and %s are taken from different lists.", c.quote(left.Span()), c.quote(right.Span()))
+		return nil, nil, false
+	}
+	return left, right, true
+}
+
+// sameType reports whether two types are one but for being a count.
+func sameType(a, b Type) bool {
+	if a.Kind == List && b.Kind == List {
+		return sameType(*a.Item, *b.Item)
+	}
+	a.Whole, b.Whole, a.Item, b.Item = false, false, nil, nil
+	return a == b
+}
+
+// isBareZero reports whether a node is 0 without a unit.
+func isBareZero(n Node) bool {
+	k, ok := n.(*Constant)
+	return ok && k.Is.Kind == Number && k.Number == 0 && k.Is.Dimension.IsNone() && k.Unit == (quantity.Unit{})
+}
+
+// zeroOf is a bare zero with another's dimension.
+func zeroOf(n Node, is Type) Node {
+	k := *n.(*Constant)
+	k.Is = Type{Kind: Number, Dimension: is.Dimension}
+	return &k
+}
+
+// differentKinds is the fault of a date that is compared with a number and the like.
+func (c *checker) differentKinds(at Span, left, right Node, done string) {
+	advice := "Only values of one kind can be " + done + "."
+	for _, pair := range [2][2]Node{{left, right}, {right, left}} {
+		if k, ok := pair[0].(*Constant); ok && k.Is.Kind == Text && pair[1].Type().Kind == Date {
+			advice = fmt.Sprintf("Write date(%s).", c.text(k.At))
+		} else if ok && k.Is.Kind == Text && pair[1].Type().Kind == Number {
+			advice = "Write a number without quotes, with its unit: 45*mm."
+		} else if ok && k.Is.Kind == Text && pair[1].Type().Kind == Truth {
+			advice = "Write true or false without quotes."
+		}
+	}
+	c.fault(CodeFormulaKind, at, advice, "%s is %s, %s is %s.", c.quote(left.Span()), left.Type(), c.quote(right.Span()), right.Type())
+}
+
+// asChoice makes of a text written out (or of two behind a condition) one of the choices
+// that list holds for what stands at of; nil after noting a fault.
+func (c *checker) asChoice(n Node, list *vehicle.ChoiceList, of Span) Node {
+	switch n := n.(type) {
+	case *Constant:
+		if i := choiceIndex(list, n.Text); i >= 0 {
+			return &Constant{Base: Base{n.At, Type{Kind: Choice, Choices: list}}, Choice: i}
+		}
+		return c.fault(CodeFormulaChoice, n.At, c.choiceAdvice(n.Text, list), "%s is not one of the choices of %s.", c.quote(n.At), c.quote(of))
+	case *Conditional:
+		then, otherwise := c.asChoice(n.Then, list, of), c.asChoice(n.Else, list, of)
+		if then == nil || otherwise == nil {
+			return nil
+		}
+		return &Conditional{Base{n.At, then.Type()}, n.If, then, otherwise}
+	}
+	return c.fault(CodeFormulaKind, n.Span(), "Compare it with one of the choices written out between quotes.", "%s is a free text, but %s is a choice from a list.", c.quote(n.Span()), c.quote(of))
+}
+
+// choiceAdvice names the nearest choice, or the choices.
+func (c *checker) choiceAdvice(text string, list *vehicle.ChoiceList) string {
+	var values, spellings []string
+	for _, choice := range list.Choices {
+		values = append(values, "'"+choice.Value+"'")
+		spellings = append(append(spellings, choice.Value), choice.Synonyms...)
+	}
+	if near := vehicle.Nearest(text, spellings); near != "" {
+		return fmt.Sprintf("Did you mean '%s'?", near)
+	}
+	if len(values) > 8 {
+		return fmt.Sprintf("There are %s and %d more.", strings.Join(values[:8], ", "), len(values)-8)
+	}
+	return "It can be " + listOf(values, "or") + "."
+}

@@ -1,0 +1,277 @@
+package rules
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/expr-lang/expr/ast"
+
+	"gapsheet/vehicle"
+)
+
+// part is the node of a type of parts named by its singular or plural.
+func (c *checker) part(of Node, t *vehicle.PartType, plural bool, at Span) Node {
+	switch is := (Type{Kind: Part, PartType: t}); {
+	case plural:
+		return &Parts{Base{at, Type{Kind: List, Item: &is}}, of, t}
+	case !t.Repeats():
+		return &Root{Base{at, is}, of, t}
+	}
+	return c.fault(CodeFormulaPart, at, fmt.Sprintf("Write %s for one of them, or ask all of them: all(%s, …).", c.pickExample(t, at), c.pluralOf(t, at)),
+		"There can be several of %s, and this does not say which.", quoteCode(t.Name))
+}
+
+// pluralOf is a list as it would be written in place of the singular at a place.
+func (c *checker) pluralOf(t *vehicle.PartType, at Span) string {
+	return strings.TrimSuffix(c.text(at), t.Name) + t.Plural
+}
+
+// pickExample is one part of a list as it would be written in place of the singular at a
+// place.
+func (c *checker) pickExample(t *vehicle.PartType, at Span) string {
+	label := "…"
+	if t.Labels != nil && len(t.Labels.Choices) > 0 {
+		label = t.Labels.Choices[0].Value
+	}
+	return fmt.Sprintf("%s['%s']", c.text(at), label)
+}
+
+// member checks x.y and x['y'].
+func (c *checker) member(n *ast.MemberNode) Node {
+	if c.is(c.tokenFrom(n.Location().From), "[") {
+		return c.pick(n)
+	}
+	if n.Optional {
+		return c.refused("optional chaining", c.spanOf(n))
+	}
+	property, ok := n.Property.(*ast.StringNode)
+	if !ok {
+		return c.refused("index", c.spanOf(n))
+	}
+	end := c.spanOf(property)
+	if base, ok := n.Node.(*ast.IdentifierNode); ok && !c.isShadowed(base.Value) {
+		at := Span{c.spanOf(base).From, end.To}
+		switch base.Value {
+		case "event":
+			return c.moment(property.Value, at, end)
+		case "table":
+			return c.tableNamed(property.Value, at, end)
+		}
+	}
+	if p, ok := n.Node.(*ast.PointerNode); ok {
+		return c.elementMember(p, property.Value, end)
+	}
+	of := c.check(n.Node)
+	if of == nil {
+		return nil
+	}
+	return c.memberOf(of, property.Value, c.join(of.Span(), end, end), end)
+}
+
+// memberOf checks a name behind the dot of a part or row.
+func (c *checker) memberOf(of Node, name string, at, end Span) Node {
+	is := of.Type()
+	switch is.Kind {
+	case Part:
+		return c.memberOfPart(of, is.PartType, name, at, end)
+	case Row:
+		for i, column := range is.Table.Columns {
+			if column.Name == name {
+				return &Cell{Base{at, column.Is}, of, i}
+			}
+		}
+		return c.fault(CodeFormulaName, end, c.nearestOr(name, columnNames(is.Table)), "The table %s has no column %s.", quoteCode(is.Table.Name), quoteCode(name))
+	case List:
+		return c.fault(CodeFormulaKind, end, c.listAdvice(is, of.Span(), name),
+			"%s is a list, and a list has no %s of its own.", c.quote(of.Span()), quoteCode(name))
+	}
+	return c.fault(CodeFormulaKind, end, "Take the dot and the name away.", "%s is %s; nothing follows it after a dot.", c.quote(of.Span()), is)
+}
+
+// listAdvice says how to read a particular of the members of a list.
+func (c *checker) listAdvice(is Type, at Span, name string) string {
+	list := strings.Join(strings.Fields(c.text(at)), " ")
+	if is.Item.Kind == Part && is.Item.PartType.Labels != nil {
+		singular := strings.TrimSuffix(list, is.Item.PartType.Plural) + is.Item.PartType.Name
+		return fmt.Sprintf("Name one of them, %s['%s'].%s, or ask all: all(%s, .%s …).", singular, is.Item.PartType.Labels.Choices[0].Value, name, list, name)
+	}
+	return fmt.Sprintf("Ask its members: all(%s, .%s …), any(%s, .%s …), or map(%s, .%s).", list, name, list, name, list, name)
+}
+
+// memberOfPart checks a particular, a part or a list of parts of a part.
+func (c *checker) memberOfPart(of Node, t *vehicle.PartType, name string, at, end Span) Node {
+	if p := t.Particular(name); p != nil {
+		if p.Kind == vehicle.KindSize {
+			return c.fault(CodeFormulaKind, end, fmt.Sprintf("Read %s or %s.", p.Fills[0], p.Fills[1]),
+				"%s is a size, which the sheet writes as a pair.", c.quote(at))
+		}
+		return &Read{Base{at, typeOfParticular(p)}, of, p}
+	}
+	if inner, plural := within(t, name); inner != nil {
+		return c.part(of, inner, plural, at)
+	}
+	known := partNames(t)
+	for _, p := range t.Particulars {
+		known = append(known, p.Name)
+	}
+	advice := c.nearestOr(name, known)
+	if elsewhere, plural := c.scope.root(name); elsewhere != nil && plural {
+		advice = fmt.Sprintf("Write %s by itself, without what stands before the dot.", name)
+	}
+	return c.fault(CodeFormulaName, end, advice, "The build sheet knows no %s of %s.", quoteCode(name), article(spoken(t.Name)))
+}
+
+// typeOfParticular is what reading a particular yields.
+func typeOfParticular(p *vehicle.Particular) Type {
+	switch p.Kind {
+	case vehicle.KindNumber:
+		return Type{Kind: Number, Dimension: p.Dimension}
+	case vehicle.KindCount:
+		return Type{Kind: Number, Whole: true}
+	case vehicle.KindDate:
+		return Type{Kind: Date}
+	case vehicle.KindChoice:
+		return Type{Kind: Choice, Choices: p.Choices}
+	case vehicle.KindTruth:
+		return Type{Kind: Truth}
+	}
+	return Type{Kind: Text}
+}
+
+// nearestOr advises the nearest of the known names, or lists them when they are few.
+func (c *checker) nearestOr(name string, known []string) string {
+	if near := vehicle.Nearest(name, known); near != "" {
+		return fmt.Sprintf("Did you mean %s?", near)
+	}
+	known = slices.Clone(known)
+	slices.Sort(known)
+	if len(known) > 12 {
+		return "There are " + strings.Join(known[:12], ", ") + " and others."
+	}
+	return "There is " + listOf(known, "and") + "."
+}
+
+// columnNames is the names of a table's columns.
+func columnNames(t *Table) []string {
+	list := make([]string, len(t.Columns))
+	for i, column := range t.Columns {
+		list[i] = column.Name
+	}
+	return list
+}
+
+// moment checks event.x.
+func (c *checker) moment(name string, at, end Span) Node {
+	days := map[string]MomentDay{"inspection_day": InspectionDay, "first_day": FirstDay, "last_day": LastDay}
+	day, ok := days[name]
+	if !ok {
+		return c.fault(CodeFormulaName, end, c.nearestOr(name, sortedKeys(days)), "An event has no %s.", quoteCode(name))
+	}
+	return &Moment{Base{at, Type{Kind: Date}}, day}
+}
+
+// tableNamed checks table.x.
+func (c *checker) tableNamed(name string, at, end Span) Node {
+	t := c.scope.names.tables[name]
+	if t == nil {
+		known := sortedKeys(c.scope.names.tables)
+		if len(known) == 0 {
+			return c.fault(CodeFormulaName, end, "Declare it in a table block.", "This rulebook has no table %s.", quoteCode(name))
+		}
+		return c.fault(CodeFormulaName, end, c.nearestOr(name, known), "This rulebook has no table %s.", quoteCode(name))
+	}
+	return &Rows{Base{at, Type{Kind: List, Item: &Type{Kind: Row, Table: t}}}, t}
+}
+
+// pick checks harness['driver'].
+func (c *checker) pick(n *ast.MemberNode) Node {
+	of, t, known := c.picked(n.Node)
+	if t == nil {
+		if known {
+			return nil
+		}
+		return c.refused("index", c.toClosing(c.startOf(n.Node), n.Location().From))
+	}
+	at := c.toClosing(c.startOf(n.Node), n.Location().From)
+	name := Span{at.From, max(at.From, n.Location().From)}
+	written := strings.TrimSpace(c.text(name))
+	if !t.Repeats() {
+		return c.fault(CodeFormulaPart, at, fmt.Sprintf("Write %s.", written), "A car has one %s only, so it has no label.", quoteCode(spoken(t.Name)))
+	}
+	if strings.HasSuffix(written, t.Plural) {
+		return c.fault(CodeFormulaPart, at, fmt.Sprintf("Write the singular: %s%s[…].", strings.TrimSuffix(written, t.Plural), t.Name), "%s is the list of all.", quoteCode(written))
+	}
+	label, ok := n.Property.(*ast.StringNode)
+	if !ok {
+		return c.fault(CodeFormulaRefused, at, "Name it by its label between quotes, as in harness['driver'].", "Parts are not numbered, they have labels.")
+	}
+	folded, ok := c.labelOf(t, label)
+	if !ok {
+		return nil
+	}
+	return &Pick{Base{at, Type{Kind: Part, PartType: t}}, of, t, folded}
+}
+
+// picked finds the type of parts that stands before ['label']. known is true where a fault
+// has been noted already.
+func (c *checker) picked(n ast.Node) (of Node, t *vehicle.PartType, known bool) {
+	switch n := n.(type) {
+	case *ast.IdentifierNode:
+		if !c.isShadowed(n.Value) {
+			t, _ = c.scope.root(n.Value)
+		}
+	case *ast.MemberNode:
+		property, ok := n.Property.(*ast.StringNode)
+		if !ok || c.is(c.tokenFrom(n.Location().From), "[") {
+			return nil, nil, false
+		}
+		if base, ok := n.Node.(*ast.IdentifierNode); ok && (base.Value == "table" || base.Value == "event") && !c.isShadowed(base.Value) {
+			return nil, nil, false
+		}
+		if of = c.check(n.Node); of == nil {
+			return nil, nil, true
+		}
+		if of.Type().Kind == Part {
+			t, _ = within(of.Type().PartType, property.Value)
+		}
+	}
+	return of, t, false
+}
+
+// startOf is where the text of a node begins, by its leftmost piece.
+func (c *checker) startOf(n ast.Node) int {
+	for {
+		from := c.spanOf(n).From
+		piped := c.is(c.tokenFrom(from)-1, "|")
+		switch inner := n.(type) {
+		case *ast.MemberNode:
+			n = inner.Node
+		case *ast.BuiltinNode:
+			if !piped || len(inner.Arguments) == 0 {
+				return from
+			}
+			n = inner.Arguments[0]
+		case *ast.CallNode:
+			if !piped || len(inner.Arguments) == 0 {
+				return from
+			}
+			n = inner.Arguments[0]
+		default:
+			return from
+		}
+	}
+}
+
+// labelOf folds a label and checks it against those a type of parts can have.
+func (c *checker) labelOf(t *vehicle.PartType, label *ast.StringNode) (string, bool) {
+	folded := vehicle.FoldText(label.Value)
+	if t.Labels == nil {
+		return folded, true
+	}
+	if i := choiceIndex(t.Labels, folded); i >= 0 {
+		return vehicle.FoldText(t.Labels.Choices[i].Value), true
+	}
+	c.fault(CodeFormulaLabel, c.spanOf(label), c.choiceAdvice(label.Value, t.Labels), "No %s is called %s.", spoken(t.Name), vehicle.Quote(label.Value))
+	return "", false
+}

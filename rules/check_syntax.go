@@ -1,0 +1,223 @@
+package rules
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"github.com/expr-lang/expr/file"
+
+	"gapsheet/vehicle"
+	"gapsheet/vehicle/quantity"
+)
+
+// rewordSyntax says in an officer's words why expr's parser could not read the formula.
+// The parser stops at its first error; slips that show in the pieces alone are all told.
+func (c *checker) rewordSyntax(err error) []Fault {
+	var found *file.Error
+	if !errors.As(err, &found) {
+		return []Fault{{CodeFormulaSyntax, Span{0, c.runes}, "The formula cannot be read.", "Look for a missing operator or bracket."}}
+	}
+	at := Span{min(found.From, c.runes), min(max(found.To, found.From), c.runes)}
+	if strings.Contains(found.Message, "maximum allowed nodes") {
+		return []Fault{c.tooLarge()}
+	}
+	if faults := c.slips(); len(faults) > 0 {
+		return faults
+	}
+	if fault, ok := c.unbalanced(); ok {
+		return []Fault{fault}
+	}
+	return []Fault{c.rewordMessage(found.Message, at)}
+}
+
+// tooLarge is the fault of a formula with more parts than the scope allows.
+func (c *checker) tooLarge() Fault {
+	return Fault{CodeFormulaLarge, Span{0, c.runes},
+		fmt.Sprintf("The formula has more than %d parts.", c.scope.names.parts),
+		"Split it into terms, or put its figures in a table."}
+}
+
+// slips finds what is wrong by the look of neighbouring pieces alone.
+func (c *checker) slips() []Fault {
+	var faults []Fault
+	for i, t := range c.tokens {
+		text := c.source[t.start:t.end]
+		switch {
+		case t.kind == tokenStray:
+			faults = append(faults, c.stray(text, t.at))
+		case i == 0:
+		case t.kind == tokenWord && c.tokens[i-1].kind == tokenNumber && !isOperatorWord(text):
+			faults = append(faults, c.numberBeforeWord(c.tokens[i-1], t))
+		case t.kind == tokenNumber && i >= 2 && c.isDecimalComma(i):
+			whole := c.tokens[i-2]
+			faults = append(faults, Fault{CodeFormulaDigits, Span{whole.at.From, t.at.To},
+				fmt.Sprintf("%s has a decimal comma.", quoteCode(c.source[whole.start:t.end])),
+				fmt.Sprintf("Write a point: %s.%s.", c.source[whole.start:whole.end], text)})
+		}
+		if t.kind == tokenOperator {
+			faults = append(faults, c.operatorSlip(i, text)...)
+		}
+	}
+	return faults
+}
+
+// isDecimalComma reports whether token i is what follows the comma in 2,5: no blanks, and
+// not among the arguments of a function or the members of a list.
+func (c *checker) isDecimalComma(i int) bool {
+	comma, whole := c.tokens[i-1], c.tokens[i-2]
+	if whole.kind != tokenNumber || c.source[comma.start:comma.end] != "," || whole.end != comma.start || comma.end != c.tokens[i].start {
+		return false
+	}
+	for j := i - 3; j >= 0; j-- {
+		switch t := c.tokens[j]; {
+		case t.kind == tokenClose && t.match >= 0:
+			j = t.match
+		case t.kind == tokenOpen:
+			return c.source[t.start] == '(' && (j == 0 || c.tokens[j-1].kind != tokenWord || isOperatorWord(c.source[c.tokens[j-1].start:c.tokens[j-1].end]))
+		}
+	}
+	return true
+}
+
+// isOperatorWord reports whether a word joins two values.
+func isOperatorWord(word string) bool {
+	switch word {
+	case "and", "or", "in", "not", "matches", "contains", "startsWith", "endsWith", "if", "else":
+		return true
+	}
+	return false
+}
+
+// numberBeforeWord is the fault of "45 mm".
+func (c *checker) numberBeforeWord(number, word token) Fault {
+	digits, name := c.source[number.start:number.end], c.source[word.start:word.end]
+	at := Span{number.at.From, word.at.To}
+	found := fmt.Sprintf("%s has no operator between number and word.", quoteCode(c.source[number.start:word.end]))
+	if unit, err := quantity.FindUnit(name); err == nil && unit.Formula() != "" {
+		return Fault{CodeFormulaSyntax, at, found, fmt.Sprintf("Write %s*%s.", digits, unit.Formula())}
+	}
+	switch strings.ToLower(name) {
+	case "and", "or", "not", "in":
+		return Fault{CodeFormulaSyntax, word.at, found, fmt.Sprintf("Write %s in small letters.", strings.ToLower(name))}
+	}
+	return Fault{CodeFormulaSyntax, at, found, fmt.Sprintf("For a unit write %s*mm, else put the operator that is meant between them.", digits)}
+}
+
+// operatorSlip finds signs that other languages write differently.
+func (c *checker) operatorSlip(i int, text string) []Fault {
+	t := c.tokens[i]
+	next := ""
+	if i+1 < len(c.tokens) && c.tokens[i+1].start == t.end {
+		next = c.source[c.tokens[i+1].start:c.tokens[i+1].end]
+	}
+	meant := ""
+	switch {
+	case text == "=" && (i < 2 || c.source[c.tokens[i-2].start:c.tokens[i-2].end] != "let"):
+		meant = "=="
+		if next == "<" || next == ">" {
+			meant = next + "="
+		}
+	case text == "==" && next == "=":
+		return []Fault{{CodeFormulaSyntax, Span{t.at.From, t.at.To + 1}, "\"===\" is not an operator.", "Write ==."}}
+	case text == "<" && next == ">":
+		meant = "!="
+	case text == "&" || text == "&=":
+		meant = "and"
+	}
+	if meant == "" || i > 0 && c.source[c.tokens[i-1].start:c.tokens[i-1].end] == "==" && c.tokens[i-1].end == t.start {
+		return nil
+	}
+	at, shown := t.at, text
+	if meant != "==" && meant != "and" {
+		at.To, shown = at.To+1, text+next
+	}
+	return []Fault{{CodeFormulaSyntax, at, fmt.Sprintf("%s is not an operator.", quoteCode(shown)), "Write " + meant + "."}}
+}
+
+// strayAdvice says what to write instead of a character that no formula holds.
+var strayAdvice = map[string]string{
+	"≥": "Write >=.", "≤": "Write <=.", "≠": "Write !=.", "×": "Write *.", "·": "Write *.", "÷": "Write /.",
+	"−": "Write the minus of the keyboard: -.", "–": "Write the minus of the keyboard: -.", "—": "Write the minus of the keyboard: -.",
+	"²": "Write **2.", "³": "Write **3.", "°": "Write an angle as 30*deg, a temperature as celsius(30).",
+	"±": "A tolerance belongs to the reading in the build sheet; in a formula write the limits themselves.",
+	"½": "Write 0.5.", "¼": "Write 0.25.", "¾": "Write 0.75.", "…": "Write both ends: 38*mm <= x <= 45*mm.",
+}
+
+// stray is the fault of a character that no formula holds.
+func (c *checker) stray(text string, at Span) Fault {
+	advice := strayAdvice[text]
+	switch {
+	case strings.Contains("‘’‚“”„«»´", text):
+		return Fault{CodeFormulaSyntax, at, "The quotation mark " + text + " is a printer's one.", "Write a text between straight quotes: 'steel'."}
+	case advice == "":
+		advice = "Take it out."
+	}
+	return Fault{CodeFormulaSyntax, at, fmt.Sprintf("The character %s has no meaning in a formula.", vehicle.Quote(text)), advice}
+}
+
+// unbalanced finds a bracket without its partner.
+func (c *checker) unbalanced() (Fault, bool) {
+	for _, t := range c.tokens {
+		bracket := c.source[t.start:t.end]
+		switch {
+		case t.match >= 0:
+		case t.kind == tokenOpen:
+			return Fault{CodeFormulaSyntax, t.at, fmt.Sprintf("The bracket %s is not closed.", bracket), "Close it where it should end."}, true
+		case t.kind == tokenClose:
+			return Fault{CodeFormulaSyntax, t.at, fmt.Sprintf("The bracket %s closes nothing.", bracket), "Take it out, or open it where it should begin."}, true
+		}
+	}
+	return Fault{}, false
+}
+
+// rewordMessage puts one message of expr's parser in other words.
+func (c *checker) rewordMessage(message string, at Span) Fault {
+	has := func(part string) bool { return strings.Contains(message, part) }
+	switch {
+	case has("literal not terminated"):
+		return Fault{CodeFormulaSyntax, at, "A text has no end.", "Close it with the quote it begins with, on the same line."}
+	case has("unclosed comment"):
+		return Fault{CodeFormulaSyntax, at, "A remark that begins with /* has no end.", "End it with */."}
+	case has("escape"):
+		return Fault{CodeFormulaSyntax, at, "A backslash in a text begins an escape, and this is not one.", `Write \\ for the backslash itself, or put a pattern between backquotes: ` + "`\\d+`."}
+	case has("literal is too large"), has("invalid integer"), has("invalid float"):
+		return Fault{CodeFormulaDigits, at, "A number is too large.", "Write it with an exponent or in a larger unit."}
+	case has("coalesce"):
+		return Fault{CodeFormulaOtherwise, at, "?? stands beside another operator without brackets.", "Put it in brackets of its own: (x ?? y) >= z."}
+	case has("wrap predicate"), has(`Operator(";")`):
+		return refusedFault("sequence", at)
+	case has("map key"):
+		return refusedFault("map", at)
+	case has("expected at least"):
+		return Fault{CodeFormulaArguments, at, "A list function needs a list and what to ask of each member.", "Write for example all(cage.tubes, .wall >= 2*mm)."}
+	case has("EOF"), has("unexpected end"):
+		if len(c.tokens) == 0 {
+			return Fault{CodeFormulaSyntax, Span{0, c.runes}, "The formula is empty.", "Write one, or leave the attribute out."}
+		}
+		last := c.tokens[len(c.tokens)-1]
+		return Fault{CodeFormulaSyntax, last.at, fmt.Sprintf("The formula ends after %s.", quoteCode(c.source[last.start:last.end])), "Write what should follow, or take it out."}
+	}
+	return c.unexpected(at)
+}
+
+// unexpected is the fault of a piece that cannot stand where it stands.
+func (c *checker) unexpected(at Span) Fault {
+	i := c.tokenFrom(at.From)
+	if i >= len(c.tokens) {
+		return Fault{CodeFormulaSyntax, at, "The formula cannot be read.", "Look for a missing operator or bracket."}
+	}
+	t := c.tokens[i]
+	text := c.source[t.start:t.end]
+	switch {
+	case t.kind == tokenOperator && (text == "." || text == "#" || text == "##"):
+		return Fault{CodeFormulaElement, t.at, fmt.Sprintf("%s means the member of a list, and there is no list here.", quoteCode(text)),
+			"It stands only inside a list function, as in all(cage.tubes, .wall >= 2*mm). For a part write its name before the dot."}
+	case t.kind == tokenWord && (strings.EqualFold(text, "and") || strings.EqualFold(text, "or") || strings.EqualFold(text, "not")):
+		return Fault{CodeFormulaSyntax, t.at, fmt.Sprintf("%s cannot stand here.", quoteCode(text)), fmt.Sprintf("Operators are written in small letters between two values: a %s b.", strings.ToLower(text))}
+	case i > 0 && t.kind <= tokenText && c.tokens[i-1].kind <= tokenText:
+		return Fault{CodeFormulaSyntax, Span{c.tokens[i-1].at.From, t.at.To}, fmt.Sprintf("%s has no operator between its two pieces.", quoteCode(c.source[c.tokens[i-1].start:t.end])),
+			"Put the operator that is meant between them, such as and, or, ==, >=, *."}
+	}
+	return Fault{CodeFormulaSyntax, t.at, fmt.Sprintf("%s cannot stand here.", quoteCode(text)), "Look for a missing operator, value or comma before it."}
+}
