@@ -20,7 +20,7 @@ var nameForm = regexp.MustCompile(`^[a-z][a-z0-9_]*$`)
 var words = []string{"let", "if", "else", "true", "false", "nil", "not", "env"}
 
 // names that a formula reads without anyone declaring them.
-var given = []string{"on", "event", "table", "club"}
+var given = []string{"on", "event", "table", "club", "pi"}
 
 // functions of the formula language that take something else than scalars.
 var special = []string{"recorded", "fitted", "in_band", "celsius", "fahrenheit"}
