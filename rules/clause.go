@@ -1,0 +1,157 @@
+package rules
+
+import (
+	"fmt"
+
+	"github.com/hashicorp/hcl/v2"
+
+	"gapsheet/vehicle"
+)
+
+var (
+	clauseKeys = []string{"title", "concern", "page", "stage", "text", "text_at", "across", "applies", "where", "at_least",
+		"demand", "look_for", "rectify", "evidence", "allowance", "judged"}
+	concernWords = []string{"safety", "eligibility", "advice"} // by Concern
+)
+
+// mostSubjects is the greatest at_least: more parts of one sort no car has.
+const mostSubjects = 1000
+
+// readChapters reads the chapters with their clauses. A chapter stands in one block; its
+// number and those of the clauses are labels, each given once in the rulebook.
+func (l *loader) readChapters() {
+	chapters, clauses := map[string]hcl.Range{}, map[string]hcl.Range{}
+	for _, block := range l.blocks["chapter"] {
+		chapter := &Chapter{Range: headerOf(block.Block)}
+		chapter.Number = l.number(block, "chapter", `"4"`, chapters)
+		f := l.fieldsOf(block, "chapter "+chapter.Number, []string{"title"}, []string{"clause"})
+		if f.want("title", `"Safety cage"`) {
+			chapter.Title = f.line("title")
+		}
+		for _, inner := range f.blocks("clause") {
+			clause := &Clause{Chapter: chapter, Range: headerOf(inner.Block)}
+			clause.Number = l.number(inner, "clause", `"4.3.2"`, clauses)
+			l.readClause(clause, inner)
+			chapter.Clauses = append(chapter.Clauses, clause)
+		}
+		l.book.Chapters = append(l.book.Chapters, chapter)
+	}
+	if len(clauses) == 0 {
+		l.report(vehicle.Warning("no-clauses", l.book.Range, "A rulebook without clauses",
+			"The rulebook has no clause, so nothing will be checked. Write its clauses into chapters: chapter \"4\" { clause \"4.1\" { … } }."))
+	}
+}
+
+// number reads the number of a chapter or clause and enters it in places.
+func (l *loader) number(block located, what, example string, places map[string]hcl.Range) string {
+	number, ok := l.label(block, what, example)
+	if !ok {
+		return ""
+	}
+	at := block.LabelRanges[0]
+	if found := numberFault(number); found != "" {
+		l.report(vehicle.Fault("number-form", at, "Not a "+what+" number", fmt.Sprintf(
+			"Found %s as number of a %s. %s Write it like %s.", vehicle.Quote(number), what, found, example)))
+	}
+	folded := foldNumber(number)
+	if first, twice := places[folded]; twice {
+		l.report(vehicle.SaidTwice(at, what+" "+number, first))
+	} else {
+		places[folded] = at
+	}
+	return number
+}
+
+// readClause reads what a clause says.
+func (l *loader) readClause(c *Clause, block located) {
+	f := l.fieldsOf(block, "clause "+c.Number, clauseKeys, nil)
+	if f.want("title", `"Main hoop tube"`) {
+		c.Title = f.line("title")
+	}
+	if f.want("concern", `"safety", "eligibility" or "advice"`) {
+		c.Concern = Concern(max(0, f.word("concern", concernWords)))
+	}
+	c.Page = f.page()
+	c.Stage = f.stage()
+	c.Text, c.TextAt = f.prose("text"), f.line("text_at")
+	c.LookFor, c.Rectify = f.prose("look_for"), f.prose("rectify")
+	c.Evidence = texts(f.lines("evidence"))
+	c.AtLeast = f.count("at_least", mostSubjects)
+	c.Judged = l.book.Judged
+	if f.has("judged") {
+		c.Judged = Judged(max(0, f.word("judged", judgedWords)))
+	}
+	if !f.has("demand") && !f.has("look_for") && !f.has("evidence") {
+		f.fault("clause-asks-nothing", c.Range, "A clause that asks nothing", fmt.Sprintf(
+			"The %s has neither demand nor look_for nor evidence. Write a formula as demand, "+
+				"what a person is to look at as look_for, or the papers wanted as evidence.", f.what))
+	}
+	f.needs("where", "across", "It chooses among the parts that across names; a condition on the whole car is written as applies.")
+	f.needs("at_least", "across", `It counts the parts that across names; write across = "tube in cage.tubes".`)
+	f.needs("allowance", "demand", "It loosens a limit in the demand.")
+	l.readFormulas(c, f)
+}
+
+// needs reports that key is given without other.
+func (f *fields) needs(key, other, why string) {
+	if f.has(key) && !f.has(other) {
+		f.fault("needs-another", f.block.Body.Attributes[key].NameRange, "Something is missing", fmt.Sprintf(
+			"The %s has %s without %s. %s", f.what, key, other, why))
+	}
+}
+
+// readFormulas reads across, applies, where, demand and allowance of a clause.
+func (l *loader) readFormulas(c *Clause, f *fields) {
+	scope := l.readAcross(c, f)
+	c.Applies = l.formula(f, "applies", scope, Type{Kind: Truth})
+	l.refuseSubject(c, f)
+	c.Where = l.formula(f, "where", scope, Type{Kind: Truth})
+	c.Demand = l.formula(f, "demand", scope, Type{Kind: Truth})
+	if f.has("allowance") && c.Demand != nil {
+		l.readAllowance(c, f)
+	}
+}
+
+// formula reads and checks the formula of key, which has to yield want. Nil when it is not
+// given or wrong.
+func (l *loader) formula(f *fields, key string, scope *Scope, want Type) *Formula {
+	t, ok := f.text(key)
+	if !ok {
+		return nil
+	}
+	tree, faults := Check(t.text, t.at, scope, want)
+	l.faults = append(l.faults, faults...)
+	if tree == nil || faults.HasErrors() {
+		return nil
+	}
+	return &Formula{Source: t.text, Tree: tree, Position: t.at, Range: t.all}
+}
+
+// refuseSubject reports where applies reads a variable of across: it is asked before there
+// is any subject.
+func (l *loader) refuseSubject(c *Clause, f *fields) {
+	if c.Applies == nil {
+		return
+	}
+	for node := range Walk(c.Applies.Tree) {
+		v, ok := node.(*Variable)
+		if !ok || !isAcross(c, v.Binding) {
+			continue
+		}
+		at := c.Applies.Position.Range(v.Span().From, v.Span().To)
+		f.fault("applies-reads-subject", at, "A condition on one part", fmt.Sprintf(
+			"Found %s in applies, which is asked of the whole car before any part is looked at. Write the condition on %s as where.",
+			v.Binding.Name, v.Binding.Name))
+		return
+	}
+}
+
+// isAcross reports whether b is one of the variables that a clause runs over.
+func isAcross(c *Clause, b *Binding) bool {
+	for _, a := range c.Across {
+		if a.Binding == b {
+			return true
+		}
+	}
+	return false
+}
