@@ -13,6 +13,7 @@ type Request struct {
 	Day   quantity.Day  // the day of the check; every day that a formula reads
 	Stage vehicle.Stage // StageUnset: everything is due
 	Only  []string      // clause or chapter numbers; empty: all
+	All   bool          // tell the deciding comparisons of clauses that are met as well
 }
 
 // Result is what a rulebook says of one car.

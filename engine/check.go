@@ -1,0 +1,186 @@
+package engine
+
+import (
+	"fmt"
+
+	"gapsheet/rules"
+	"gapsheet/vehicle"
+	"gapsheet/vehicle/quantity"
+)
+
+// A checker works the clauses of one program over one car on one day.
+type checker struct {
+	p       *Program
+	car     *Car
+	request Request
+	full    *machine // with tolerances
+	read    *machine // as read
+}
+
+func (p *Program) checker(c *Car, r Request) *checker {
+	return &checker{
+		p: p, car: c, request: r,
+		full: c.machine(p, false, r.Day),
+		read: c.machine(p, true, r.Day),
+	}
+}
+
+// Check works all clauses that the request picks and rolls them up. A clause of advice
+// has its verdict but counts towards nothing; a clause that is not due has none.
+func (p *Program) Check(c *Car, r Request) *Result {
+	k := p.checker(c, r)
+	result := &Result{Book: p.Book, Sheet: c.Sheet, Request: r}
+	chapters := map[*rules.Chapter]*ChapterResult{}
+	for _, clause := range p.clauses {
+		if !r.picks(clause.Number) {
+			continue
+		}
+		chapter := chapters[clause.Chapter]
+		if chapter == nil {
+			chapter = &ChapterResult{Chapter: clause.Chapter}
+			chapters[clause.Chapter] = chapter
+			result.Chapters = append(result.Chapters, chapter)
+		}
+		one := k.clause(clause)
+		chapter.Clauses = append(chapter.Clauses, one)
+		result.count(chapter, one)
+	}
+	return result
+}
+
+// picks reports whether a clause is asked for.
+func (r *Request) picks(number string) bool {
+	for _, only := range r.Only {
+		if rules.Selects(only, number) {
+			return true
+		}
+	}
+	return len(r.Only) == 0
+}
+
+// count rolls one clause up.
+func (r *Result) count(chapter *ChapterResult, c *ClauseResult) {
+	switch {
+	case c.NotDue:
+		r.NotDue++
+	case c.Clause.Concern == rules.Advice:
+		r.Advice[c.Verdict]++
+	default:
+		r.Counts[c.Verdict]++
+		chapter.Worst = chapter.Worst.Worse(c.Verdict)
+		r.Worst = r.Worst.Worse(c.Verdict)
+	}
+}
+
+// judge is the machine that decides under the clause's way of judging.
+func (k *checker) judge(c *compiledClause) *machine {
+	if c.Judged == rules.Proved {
+		return k.full
+	}
+	return k.read
+}
+
+// clause works one clause.
+func (k *checker) clause(c *compiledClause) *ClauseResult {
+	out := &ClauseResult{Clause: c.Clause}
+	if k.request.Stage != vehicle.StageUnset && c.stage > k.request.Stage {
+		out.NotDue = true
+		return out
+	}
+	if len(c.across) == 0 {
+		k.subject(c, out)
+		return out
+	}
+	if c.once && k.judge(c).decide(c.applies) == quantity.No {
+		return out
+	}
+	tally := k.subjects(c, out, 0)
+	k.others(c, out, tally)
+	return out
+}
+
+// A tally counts the subjects of a clause.
+type tally struct {
+	sure, possible int
+	complete       bool
+	open           []rawCause // what keeps the lists from being complete
+}
+
+// subjects runs over the subjects of a clause from the across variable at depth on.
+func (k *checker) subjects(c *compiledClause, out *ClauseResult, depth int) tally {
+	if depth == len(c.across) {
+		return k.counted(k.subject(c, out))
+	}
+	t := tally{complete: true}
+	m := k.judge(c)
+	of := c.across[depth]
+	for i := range of.length(m) {
+		member := of.at(k.full, i)
+		of.at(k.read, i)
+		if member == quantity.No {
+			continue
+		}
+		below := k.subjects(c, out, depth+1)
+		t.sure += below.sure
+		t.possible += below.possible
+		t.complete = t.complete && below.complete
+		t.open = append(t.open, below.open...)
+	}
+	if !of.complete(m) {
+		t.complete = false
+		s := newSurvey(false)
+		of.surveyOthers(m, s)
+		for _, u := range s.unknown {
+			t.open = append(t.open, u.cause())
+		}
+	}
+	return t
+}
+
+// counted turns the truth of a subject's guard into a tally of one.
+func (k *checker) counted(guard quantity.Truth) tally {
+	switch guard {
+	case quantity.Yes:
+		return tally{sure: 1, possible: 1, complete: true}
+	case quantity.Open:
+		return tally{possible: 1, complete: true}
+	}
+	return tally{complete: true}
+}
+
+// others gives the clause its say about subjects that are not there: too few of them, or
+// a list of which the sheet does not say that it is complete.
+func (k *checker) others(c *compiledClause, out *ClauseResult, t tally) {
+	switch {
+	case c.AtLeast > 0 && t.complete && t.possible < c.AtLeast:
+		if open := k.appliesOpen(c); open != nil {
+			out.add(&SubjectResult{Verdict: NotRecorded, Causes: k.named(open)})
+			return
+		}
+		out.Note = fmt.Sprintf("%d of %d required", t.possible, c.AtLeast)
+		out.Verdict = Gap
+	case !t.complete:
+		open := append(t.open, k.appliesOpen(c)...)
+		out.add(&SubjectResult{Verdict: NotRecorded, Causes: k.named(open), Notes: []string{"the list is not complete"}})
+	case c.AtLeast > t.sure:
+		out.Note = fmt.Sprintf("%d to %d of %d required", t.sure, t.possible, c.AtLeast)
+		out.Verdict = out.Verdict.Worse(NotRecorded)
+	case len(out.Subjects) == 0:
+		out.Note = "nothing on the sheet that it is about"
+	}
+}
+
+// appliesOpen is why it is open whether the clause applies, nil where it is not.
+func (k *checker) appliesOpen(c *compiledClause) []rawCause {
+	m := k.judge(c)
+	if !c.once || m.decide(c.applies) != quantity.Open {
+		return nil
+	}
+	return m.causesOf(c.applies)
+}
+
+// add puts a subject's result among the clause's.
+func (c *ClauseResult) add(s *SubjectResult) {
+	c.Subjects = append(c.Subjects, s)
+	c.Verdict = c.Verdict.Worse(s.Verdict)
+}

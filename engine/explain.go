@@ -1,0 +1,282 @@
+package engine
+
+import (
+	"math"
+
+	"gapsheet/rules"
+	"gapsheet/vehicle/quantity"
+)
+
+// Explaining walks the same nodes again, by their traces, and keeps what decided.
+
+// An explainer explains over one machine as it stands.
+type explainer struct {
+	m   *machine
+	car *Car
+}
+
+// A finding is what a walk over one node brings back: the working, and the comparisons
+// that decided it. failing and short rank alternatives: fewest failing comparisons first,
+// then the least shortfall relative to its limit.
+type finding struct {
+	work    *Working
+	decided []Decided
+	failing int
+	short   float64
+}
+
+// shownMembers bounds the members of a list whose working is shown; those that decided
+// come first.
+const shownMembers = 12
+
+// truthOf is the truth of a node as the walk shows it, settled where splitting helps.
+func (x *explainer) truthOf(t *trace) quantity.Truth { return x.m.decide(t.value.asTruth) }
+
+// walk explains one node.
+func (x *explainer) walk(t *trace) finding {
+	f := finding{work: &Working{Text: t.text()}}
+	if t.value.asTruth != nil {
+		f.work.Truth, f.work.HasTruth = x.truthOf(t), true
+		f.work.Value = f.work.Truth.String()
+	} else if t.list == nil {
+		f.work.Value = x.value(t)
+	}
+	switch n := t.tree.(type) {
+	case *rules.Logic:
+		x.logic(t, n, &f)
+	case *rules.Not, *rules.Recorded, *rules.Otherwise:
+		x.single(t, &f)
+	case *rules.Compare, *rules.TextTest, *rules.CountBetween:
+		x.comparison(t, &f)
+	case *rules.Within:
+		x.membership(t, n, &f)
+	case *rules.Gather:
+		x.gather(t, n, &f)
+	case *rules.Conditional:
+		x.conditional(t, &f)
+	case *rules.Define:
+		x.define(t, n, &f)
+	case *rules.Mention:
+		f.work.Note = "term " + n.Term.Name
+		x.single(t, &f)
+	case *rules.Read, *rules.Cell, *rules.Fitted, *rules.Given, *rules.Moment:
+		x.read(t, &f)
+	default:
+		x.single(t, &f)
+	}
+	return f
+}
+
+// single explains a node whose parts all bear on it.
+func (x *explainer) single(t *trace, f *finding) {
+	for _, of := range t.of {
+		x.take(f, x.walk(of))
+	}
+	if f.work.HasTruth && f.work.Truth == quantity.No {
+		f.failing = max(f.failing, 1)
+	}
+}
+
+// take puts a part's finding under a node, as one that decided it.
+func (x *explainer) take(f *finding, part finding) {
+	part.work.Deciding = true
+	f.work.Of = append(f.work.Of, part.work)
+	f.decided = append(f.decided, part.decided...)
+	f.failing += part.failing
+	f.short = max(f.short, part.short)
+}
+
+// logic explains and and or. What has the truth of the whole decided it; where a
+// disjunction is not met, the nearest alternative stands for the rest.
+func (x *explainer) logic(t *trace, n *rules.Logic, f *finding) {
+	parts := make([]finding, len(t.of))
+	for i, of := range t.of {
+		parts[i] = x.walk(of)
+	}
+	if !n.All {
+		x.alternatives(f, parts)
+		return
+	}
+	for _, part := range parts {
+		if part.work.Truth == f.work.Truth {
+			x.take(f, part)
+		} else {
+			f.work.Of = append(f.work.Of, part.work)
+		}
+	}
+}
+
+// alternatives explains one-of-these: the first that holds, all that are open, or the
+// nearest of those that fail.
+func (x *explainer) alternatives(f *finding, parts []finding) {
+	nearest := -1
+	for i, part := range parts {
+		f.work.Of = append(f.work.Of, part.work)
+		if part.work.Truth != f.work.Truth {
+			continue
+		}
+		if nearest < 0 || f.work.Truth == quantity.No && part.nearer(parts[nearest]) {
+			nearest = i
+		}
+		if f.work.Truth == quantity.Open {
+			part.work.Deciding = true
+			f.decided = append(f.decided, part.decided...)
+		}
+	}
+	if nearest < 0 || f.work.Truth == quantity.Open {
+		return
+	}
+	part := parts[nearest]
+	part.work.Deciding = true
+	f.decided, f.failing, f.short = part.decided, part.failing, part.short
+	if f.work.Truth == quantity.No && len(parts) > 1 {
+		part.work.Note = joinNotes(part.work.Note, "nearest alternative")
+	}
+}
+
+// nearer ranks two failing alternatives.
+func (f finding) nearer(g finding) bool {
+	if f.failing != g.failing {
+		return f.failing < g.failing
+	}
+	return f.short < g.short
+}
+
+func joinNotes(a, b string) string {
+	if a == "" {
+		return b
+	}
+	return a + "; " + b
+}
+
+// conditional explains condition ? then : otherwise.
+func (x *explainer) conditional(t *trace, f *finding) {
+	when := x.walk(t.of[0])
+	when.decided = nil
+	x.take(f, when)
+	f.failing, f.short = 0, 0
+	if when.work.Truth != quantity.No {
+		x.take(f, x.walk(t.of[1]))
+	}
+	if when.work.Truth != quantity.Yes {
+		x.take(f, x.walk(t.of[2]))
+	}
+}
+
+// define explains let: the value stands in its slot while the rest is explained.
+func (x *explainer) define(t *trace, n *rules.Define, f *finding) {
+	if d := definitionOf(t); d != nil {
+		d.set(x.m)
+	}
+	for i, of := range t.of {
+		part := x.walk(of)
+		if i < len(t.of)-1 {
+			part.work.Note = joinNotes(part.work.Note, n.Binding.Name)
+			part.decided = nil
+		}
+		x.take(f, part)
+	}
+}
+
+// definitionOf is the definition that a let was compiled to, nil for a part or list.
+func definitionOf(t *trace) *definition {
+	switch n := t.value.node().(type) {
+	case *definedTruth:
+		return &n.definition
+	case *definedNumber:
+		return &n.definition
+	case *definedSymbol:
+		return &n.definition
+	}
+	return nil
+}
+
+// gather explains a list function by its members.
+func (x *explainer) gather(t *trace, n *rules.Gather, f *finding) {
+	list := t.of[0].list
+	var body *trace
+	if len(t.of) > 1 {
+		body = t.of[1]
+	}
+	var parts []finding
+	for i := range list.length(x.m) {
+		member := list.at(x.m, i)
+		if member == quantity.No {
+			continue
+		}
+		part := finding{work: &Working{Text: x.memberName(list), Value: x.memberValue(t, list)}}
+		if body != nil {
+			part = x.walk(body)
+			part.work.Note = joinNotes(x.memberName(list), part.work.Note)
+		} else if read := mapBody(t.of[0]); read != nil {
+			part.decided = x.walk(read).decided
+		}
+		if member == quantity.Open {
+			part.work.Note = joinNotes(part.work.Note, "may not be one of them")
+		}
+		parts = append(parts, part)
+	}
+	x.members(n, f, parts)
+	if !list.complete(x.m) {
+		f.work.Note = joinNotes(f.work.Note, "there may be others")
+	}
+	if len(f.work.Of) > shownMembers {
+		x.shorten(f)
+	}
+}
+
+// members puts the members' findings under a list function.
+func (x *explainer) members(n *rules.Gather, f *finding, parts []finding) {
+	switch n.Fold {
+	case rules.FoldAny, rules.FoldOne:
+		x.alternatives(f, parts)
+	case rules.FoldAll, rules.FoldNone:
+		for _, part := range parts {
+			same := part.work.Truth == f.work.Truth
+			if n.Fold == rules.FoldNone {
+				same = part.work.Truth == f.work.Truth.Not()
+			}
+			if same {
+				x.take(f, part)
+			} else {
+				f.work.Of = append(f.work.Of, part.work)
+			}
+		}
+	default:
+		for _, part := range parts {
+			f.work.Of = append(f.work.Of, part.work)
+		}
+	}
+}
+
+// mapBody is the trace of what a list was mapped to, nil for other lists.
+func mapBody(t *trace) *trace {
+	if _, ok := t.tree.(*rules.Map); ok {
+		return t.of[len(t.of)-1]
+	}
+	return nil
+}
+
+// shorten keeps the members that decided, and the first of the others.
+func (x *explainer) shorten(f *finding) {
+	var kept []*Working
+	for _, deciding := range []bool{true, false} {
+		for _, w := range f.work.Of {
+			if w.Deciding == deciding && len(kept) < shownMembers {
+				kept = append(kept, w)
+			}
+		}
+	}
+	f.work.Note = joinNotes(f.work.Note, plural(len(f.work.Of)-len(kept), "more member", "more members"))
+	f.work.Of = kept
+}
+
+// shortfall is by how much a comparison is missed relative to its limit.
+func shortfall(reading, limit quantity.Range) float64 {
+	gap := max(reading.Low-limit.High, limit.Low-reading.High, 0)
+	size := max(math.Abs(limit.Low), math.Abs(limit.High))
+	if size == 0 || math.IsInf(size, 0) {
+		return gap
+	}
+	return gap / size
+}

@@ -1,0 +1,97 @@
+package engine
+
+import (
+	"strings"
+
+	"github.com/hashicorp/hcl/v2"
+
+	"gapsheet/vehicle"
+)
+
+// named turns raw causes into causes that a person can act on, each once.
+func (k *checker) named(raw []rawCause) []Cause {
+	type once struct {
+		kind CauseKind
+		text string
+	}
+	var causes []Cause
+	seen := map[once]bool{}
+	for _, r := range raw {
+		c := k.car.cause(r)
+		if key := (once{c.Kind, c.Text}); !seen[key] {
+			seen[key] = true
+			causes = append(causes, c)
+		}
+	}
+	return causes
+}
+
+// cause names one cause.
+func (c *Car) cause(r rawCause) Cause {
+	out := Cause{Kind: r.kind}
+	switch {
+	case r.cell >= 0:
+		o := &c.origins[r.cell]
+		out.Part, out.Particular = o.part, o.particular
+		out.Text, out.Place = c.nameOfCell(r.cell), o.place()
+		if r.kind == NotFitted && o.particular != nil {
+			out.Text = words(o.particular.Part.Name)
+		}
+	case r.list >= 0:
+		if parts := c.listOf[r.list]; parts != nil {
+			out.Place = parts.Range
+		}
+		out.Part = c.within[r.list]
+		out.Text = c.nameOfList(r.list)
+		if r.label != "" {
+			out.Text = words(c.lists[r.list].of.Name) + " " + r.label
+		}
+	case r.kind == Budget:
+		out.Text = noteUnsettled
+	default:
+		out.Text = "a division by what may be zero, or a root of what may be negative"
+	}
+	return out
+}
+
+// place is where the sheet states a cell, else where its part stands.
+func (o *origin) place() hcl.Range {
+	switch {
+	case o.value != nil && o.value.State != vehicle.Nothing:
+		return o.value.Range
+	case o.part != nil:
+		return o.part.Range
+	}
+	return hcl.Range{}
+}
+
+// words turns a name of the vocabulary into words.
+func words(name string) string { return strings.ReplaceAll(name, "_", " ") }
+
+// nameOfCell names a particular and its part: "wall of tube stock A".
+func (c *Car) nameOfCell(i int32) string {
+	o := &c.origins[i]
+	switch {
+	case o.list != nil:
+		return "whether " + words(o.list.Name) + " is fitted"
+	case o.particular == nil:
+		return o.name
+	case o.part == nil:
+		return words(o.particular.Name) + " of " + words(o.particular.Part.Name)
+	case o.part.Within == nil:
+		return words(o.particular.Name)
+	}
+	return words(o.particular.Name) + " of " + o.part.Name()
+}
+
+// nameOfList names a list and the part that has it: "straps of harness driver".
+func (c *Car) nameOfList(i int32) string {
+	t := c.lists[i].of
+	if t == nil {
+		return "a list"
+	}
+	if of := c.within[i]; of != nil && of.Within != nil {
+		return words(t.Plural) + " of " + of.Name()
+	}
+	return words(t.Plural)
+}

@@ -1,0 +1,376 @@
+package engine
+
+import (
+	"gapsheet/vehicle/quantity"
+)
+
+// A listSource is all parts of a type that a part has, or all rows of a table.
+type listSource struct {
+	of     partNode
+	offset int32
+	slot   int32
+}
+
+func (n *listSource) list(m *machine) *list { return &m.lists[n.index(m)] }
+
+func (n *listSource) index(m *machine) int32 { return m.refs[n.of.base(m)+n.offset] }
+
+func (n *listSource) length(m *machine) int    { return len(n.list(m).elements) }
+func (n *listSource) complete(m *machine) bool { return n.list(m).complete }
+func (n *listSource) bound() int32             { return n.slot }
+
+func (n *listSource) at(m *machine, i int) quantity.Truth {
+	v := &m.slots[n.slot]
+	v.base, v.index = n.list(m).elements[i], int32(i)
+	return quantity.Yes
+}
+
+func (n *listSource) surveyAt(m *machine, _ *survey, i int) { n.at(m, i) }
+func (n *listSource) surveyMember(*machine, *survey)        {}
+func (n *listSource) signMember(m *machine, s *signer)      { (&slotPart{n.slot}).sign(m, s) }
+func (n *listSource) surveyOthers(m *machine, s *survey) {
+	if i := n.index(m); !m.lists[i].complete {
+		s.blame(UnknownOthers, i, nil)
+	}
+}
+
+func (n *listSource) sign(m *machine, s *signer) {
+	s.tag('L')
+	n.of.sign(m, s)
+	s.int(int64(n.offset))
+}
+
+// A valueList is a list of values that was handed in: a member's base leads to its cell.
+type valueList struct {
+	listSource
+	kind cellKind
+}
+
+func (n *valueList) at(m *machine, i int) quantity.Truth {
+	n.listSource.at(m, i)
+	v := &m.slots[n.slot]
+	c := m.at(v.base, 0)
+	v.low, v.high, v.set, v.unsure = c.low, c.high, c.set, !c.sure()
+	v.truth = sureWhen(c.set == bitYes, c.set == bitNo)
+	return quantity.Yes
+}
+
+func (n *valueList) surveyAt(m *machine, _ *survey, i int) { n.at(m, i) }
+
+func (n *valueList) surveyMember(m *machine, s *survey) {
+	if i := m.refs[m.slots[n.slot].base]; s.everything || !m.cells[i].known() {
+		s.touch(i)
+	}
+}
+
+func (n *valueList) signMember(m *machine, s *signer) { s.cell(m.refs[m.slots[n.slot].base]) }
+
+// An items is a list written out in the formula.
+type items struct {
+	of   []expression
+	slot int32
+}
+
+func (n *items) length(*machine) int    { return len(n.of) }
+func (n *items) complete(*machine) bool { return true }
+func (n *items) bound() int32           { return n.slot }
+
+func (n *items) at(m *machine, i int) quantity.Truth {
+	n.of[i].into(m, n.slot)
+	m.slots[n.slot].index = int32(i)
+	return quantity.Yes
+}
+
+func (n *items) surveyAt(m *machine, _ *survey, i int) { n.at(m, i) }
+func (n *items) surveyOthers(*machine, *survey)        {}
+func (n *items) surveyMember(m *machine, s *survey)    { n.of[m.slots[n.slot].index].node().survey(m, s) }
+func (n *items) signMember(m *machine, s *signer)      { n.of[m.slots[n.slot].index].node().sign(m, s) }
+func (n *items) sign(m *machine, s *signer) {
+	s.tag('I')
+	s.int(int64(len(n.of)))
+	for _, of := range n.of {
+		of.node().sign(m, s)
+	}
+}
+
+// A filtered is the members of a list for which a truth holds.
+type filtered struct {
+	source
+	body truthNode
+}
+
+func (n *filtered) at(m *machine, i int) quantity.Truth {
+	t := n.source.at(m, i)
+	if t == quantity.No {
+		return t
+	}
+	return t.And(m.judge(n.body))
+}
+
+func (n *filtered) surveyAt(m *machine, s *survey, i int) {
+	n.source.surveyAt(m, s, i)
+	n.body.survey(m, s)
+}
+
+func (n *filtered) sign(m *machine, s *signer) {
+	s.tag('F')
+	n.source.sign(m, s)
+	s.bind(n.bound())
+	n.body.sign(m, s)
+	s.unbind()
+}
+
+// judge works out a body of a list function, and settles it where that is asked for.
+func (m *machine) judge(body truthNode) quantity.Truth {
+	t := body.truth(m)
+	if t == quantity.Open && m.deep {
+		return m.settle(body)
+	}
+	return t
+}
+
+// A mapped is a value for each member of a list.
+type mapped struct {
+	source
+	body expression
+	slot int32
+}
+
+func (n *mapped) bound() int32 { return n.slot }
+
+func (n *mapped) at(m *machine, i int) quantity.Truth {
+	t := n.source.at(m, i)
+	if t != quantity.No {
+		n.body.into(m, n.slot)
+	}
+	return t
+}
+
+func (n *mapped) surveyAt(m *machine, s *survey, i int) { n.source.surveyAt(m, s, i); n.at(m, i) }
+func (n *mapped) surveyMember(m *machine, s *survey)    { n.body.node().survey(m, s) }
+func (n *mapped) signMember(m *machine, s *signer)      { n.body.node().sign(m, s) }
+func (n *mapped) sign(m *machine, s *signer) {
+	s.tag('M')
+	n.source.sign(m, s)
+	s.bind(n.source.bound())
+	n.body.node().sign(m, s)
+	s.unbind()
+}
+
+// An eitherList is condition ? one list : another. Both fill the same slot.
+type eitherList struct {
+	when            truthNode
+	then, otherwise source
+}
+
+func (n *eitherList) length(m *machine) int { return n.then.length(m) + n.otherwise.length(m) }
+func (n *eitherList) bound() int32          { return n.then.bound() }
+
+func (n *eitherList) complete(m *machine) bool {
+	t := n.when.truth(m)
+	return (t == quantity.No || n.then.complete(m)) && (t == quantity.Yes || n.otherwise.complete(m))
+}
+
+// pick finds the list that member i belongs to, and its place there.
+func (n *eitherList) pick(m *machine, i int) (of source, at int, first bool) {
+	if l := n.then.length(m); i >= l {
+		return n.otherwise, i - l, false
+	}
+	return n.then, i, true
+}
+
+func (n *eitherList) at(m *machine, i int) quantity.Truth {
+	of, at, first := n.pick(m, i)
+	t := n.when.truth(m)
+	if !first {
+		t = t.Not()
+	}
+	if t == quantity.No {
+		return t
+	}
+	t = t.And(of.at(m, at))
+	m.slots[n.bound()].index = int32(i)
+	return t
+}
+
+func (n *eitherList) surveyAt(m *machine, s *survey, i int) {
+	n.when.survey(m, s)
+	of, at, _ := n.pick(m, i)
+	of.surveyAt(m, s, at)
+	m.slots[n.bound()].index = int32(i)
+}
+
+// member runs a look at the member in the slot with the position that its own list gave it.
+func (n *eitherList) member(m *machine, look func(source)) {
+	v := &m.slots[n.bound()]
+	kept := v.index
+	of, at, _ := n.pick(m, int(kept))
+	v.index = int32(at)
+	look(of)
+	v.index = kept
+}
+
+func (n *eitherList) surveyMember(m *machine, s *survey) {
+	n.member(m, func(of source) { of.surveyMember(m, s) })
+}
+
+func (n *eitherList) signMember(m *machine, s *signer) {
+	n.member(m, func(of source) { of.signMember(m, s) })
+}
+
+func (n *eitherList) surveyOthers(m *machine, s *survey) {
+	n.then.surveyOthers(m, s)
+	n.otherwise.surveyOthers(m, s)
+}
+
+func (n *eitherList) sign(m *machine, s *signer) {
+	s.tag('E')
+	n.when.sign(m, s)
+	n.then.sign(m, s)
+	n.otherwise.sign(m, s)
+}
+
+// An inBand is the rows of a table whose band holds a value. Empty ends are no bound.
+type inBand struct {
+	listSource
+	value     numberNode
+	low, high int32 // columns, -1 for none
+	lowOpen   bool
+	highOpen  bool
+	tolerance quantity.Tolerance
+}
+
+func (n *inBand) at(m *machine, i int) quantity.Truth {
+	n.listSource.at(m, i)
+	base := m.slots[n.slot].base
+	saved := m.unsure
+	m.unsure = false
+	v := n.value.number(m)
+	unsure := m.unsure
+	m.unsure = saved
+	if unsure {
+		return quantity.Open
+	}
+	t := quantity.Yes
+	if n.low >= 0 {
+		if c := m.at(base, n.low); c.flags&mayHold != 0 {
+			t = end(v, quantity.Range{Low: c.low, High: c.high}, n.lowOpen, n.tolerance)
+		}
+	}
+	if n.high >= 0 {
+		if c := m.at(base, n.high); c.flags&mayHold != 0 {
+			t = t.And(end(quantity.Range{Low: c.low, High: c.high}, v, n.highOpen, n.tolerance))
+		}
+	}
+	return t
+}
+
+// end reports whether a is over b, or over or equal where the end is closed.
+func end(a, b quantity.Range, open bool, t quantity.Tolerance) quantity.Truth {
+	if open {
+		return quantity.IsMoreThan(a, b, t)
+	}
+	return quantity.IsAtLeast(a, b, t)
+}
+
+func (n *inBand) surveyAt(m *machine, s *survey, i int) {
+	t := n.at(m, i)
+	if t != quantity.Open && !s.everything {
+		return
+	}
+	n.value.survey(m, s)
+	read, ok := n.value.(*readNumber)
+	if !ok {
+		return
+	}
+	for _, column := range [2]int32{n.low, n.high} {
+		if column < 0 {
+			continue
+		}
+		if c := m.at(m.slots[n.slot].base, column); c.flags&mayHold != 0 {
+			s.cut(read.cell(m), n.tolerance.Band(c.low))
+		}
+	}
+}
+
+func (n *inBand) sign(m *machine, s *signer) {
+	s.tag('B')
+	n.listSource.sign(m, s)
+	n.value.sign(m, s)
+}
+
+// A nested is the members of the lists that the members of another list have.
+type nested struct {
+	outer, inner source
+}
+
+// find walks to member i: it fills the outer slot and returns the place in the inner list.
+func (n *nested) find(m *machine, i int) (outer quantity.Truth, at int) {
+	for o := 0; ; o++ {
+		t := n.outer.at(m, o)
+		l := 0
+		if t != quantity.No {
+			l = n.inner.length(m)
+		}
+		if i < l {
+			return t, i
+		}
+		i -= l
+	}
+}
+
+func (n *nested) length(m *machine) int {
+	total := 0
+	for o := range n.outer.length(m) {
+		if n.outer.at(m, o) != quantity.No {
+			total += n.inner.length(m)
+		}
+	}
+	return total
+}
+
+func (n *nested) complete(m *machine) bool {
+	if !n.outer.complete(m) {
+		return false
+	}
+	for o := range n.outer.length(m) {
+		if n.outer.at(m, o) != quantity.No && !n.inner.complete(m) {
+			return false
+		}
+	}
+	return true
+}
+
+func (n *nested) bound() int32 { return n.inner.bound() }
+
+func (n *nested) at(m *machine, i int) quantity.Truth {
+	t, at := n.find(m, i)
+	return t.And(n.inner.at(m, at))
+}
+
+func (n *nested) surveyAt(m *machine, s *survey, i int) {
+	for o := range n.outer.length(m) {
+		n.outer.surveyAt(m, s, o)
+	}
+	_, at := n.find(m, i)
+	n.inner.surveyAt(m, s, at)
+}
+
+func (n *nested) surveyMember(m *machine, s *survey) { n.inner.surveyMember(m, s) }
+func (n *nested) signMember(m *machine, s *signer)   { n.inner.signMember(m, s) }
+func (n *nested) surveyOthers(m *machine, s *survey) {
+	n.outer.surveyOthers(m, s)
+	for o := range n.outer.length(m) {
+		if n.outer.at(m, o) != quantity.No {
+			n.inner.surveyOthers(m, s)
+		}
+	}
+}
+
+func (n *nested) sign(m *machine, s *signer) {
+	s.tag('N')
+	n.outer.sign(m, s)
+	s.bind(n.outer.bound())
+	n.inner.sign(m, s)
+	s.unbind()
+}

@@ -1,0 +1,138 @@
+package engine
+
+import (
+	"encoding/binary"
+	"math"
+	"slices"
+
+	"gapsheet/vehicle/quantity"
+)
+
+// A survey collects what is behind an open answer: the cells that are read by its
+// undecided parts, how often, where their ranges are cut by limits, and what else keeps
+// it open. With everything set it collects all cells, decided or not.
+type survey struct {
+	everything bool
+	touched    []touch
+	where      map[int32]int
+	atoms      map[string]*atom
+	atomOrder  []string
+	unknown    []unknown
+}
+
+// A touch is one cell that was read.
+type touch struct {
+	cell  int32
+	count int
+	cuts  []float64 // least floats of the pieces that limits cut the range into
+	texts []uint64  // texts it is compared with
+}
+
+// An atom is a comparison or test that is open, by its signature.
+type atom struct {
+	count     int
+	reflexive bool // both sides read the same: it holds whatever the figure
+}
+
+// An unknown is something that keeps an answer open and is not a cell's value.
+type unknown struct {
+	kind  CauseKind
+	list  int32  // index of the list, -1 where it is none
+	by    any    // the node that found it
+	label string // of the one part of the list that is not there, "" for the list
+}
+
+func newSurvey(everything bool) *survey {
+	return &survey{everything: everything, where: map[int32]int{}, atoms: map[string]*atom{}}
+}
+
+// touch records a read of a cell.
+func (s *survey) touch(cell int32) *touch {
+	i, ok := s.where[cell]
+	if !ok {
+		i = len(s.touched)
+		s.where[cell] = i
+		s.touched = append(s.touched, touch{cell: cell})
+	}
+	s.touched[i].count++
+	return &s.touched[i]
+}
+
+// cut records that a limit's band cuts the range of a cell.
+func (s *survey) cut(cell int32, band quantity.Range) {
+	i, ok := s.where[cell]
+	if !ok {
+		return
+	}
+	t := &s.touched[i]
+	t.cuts = append(t.cuts, band.Low, math.Nextafter(band.High, math.Inf(1)))
+}
+
+// mention records a text that a cell is compared with.
+func (s *survey) mention(cell int32, text uint64) {
+	if i, ok := s.where[cell]; ok {
+		s.touched[i].texts = append(s.touched[i].texts, text)
+	}
+}
+
+// blame records what keeps an answer open beside cells: something about a list, or about
+// the node that found it.
+func (s *survey) blame(kind CauseKind, list int32, by any) {
+	s.lacks(unknown{kind: kind, list: list, by: by})
+}
+
+func (s *survey) lacks(found unknown) {
+	if found.list >= 0 {
+		found.by = nil // one word about a list is enough
+	}
+	if !slices.Contains(s.unknown, found) {
+		s.unknown = append(s.unknown, found)
+	}
+}
+
+// atom counts an open comparison by its signature.
+func (s *survey) atom(signature string) *atom {
+	a := s.atoms[signature]
+	if a == nil {
+		a = &atom{}
+		s.atoms[signature] = a
+		s.atomOrder = append(s.atomOrder, signature)
+	}
+	a.count++
+	return a
+}
+
+// A signer writes what a node reads as bytes. Two nodes with the same bytes have the
+// same value in every car that agrees with the sheet.
+type signer struct {
+	bytes []byte
+	inner []int32 // slots bound inside the node that is being signed
+}
+
+func (s *signer) tag(tag byte) { s.bytes = append(s.bytes, tag) }
+func (s *signer) cell(i int32) { s.tag('c'); s.int(int64(i)) }
+func (s *signer) int(i int64)  { s.bytes = binary.AppendVarint(s.bytes, i) }
+func (s *signer) float(f float64) {
+	s.bytes = binary.BigEndian.AppendUint64(s.bytes, math.Float64bits(f))
+}
+func (s *signer) text(t string)   { s.int(int64(len(t))); s.bytes = append(s.bytes, t...) }
+func (s *signer) bind(slot int32) { s.inner = append(s.inner, slot) }
+func (s *signer) unbind()         { s.inner = s.inner[:len(s.inner)-1] }
+
+// bound reports whether a slot is bound inside the node that is being signed, so that
+// what it holds at present says nothing.
+func (s *signer) bound(slot int32) bool {
+	for _, b := range s.inner {
+		if b == slot {
+			return true
+		}
+	}
+	return false
+}
+
+// signature signs one node.
+func signature(m *machine, n node) string {
+	var s signer
+	n.sign(m, &s)
+	return string(s.bytes)
+}
