@@ -6,7 +6,6 @@ import (
 
 	"github.com/expr-lang/expr/ast"
 
-	"gapsheet/vehicle"
 	"gapsheet/vehicle/quantity"
 )
 
@@ -14,7 +13,8 @@ import (
 func (c *checker) call(n *ast.CallNode) Node {
 	name, ok := n.Callee.(*ast.IdentifierNode)
 	if !ok {
-		return c.refused("method", c.spanOf(n))
+		at := c.spanOf(n)
+		return c.refused("method", c.toClosing(c.startOf(n.Callee), at.To))
 	}
 	return c.function(name.Value, c.spanOf(name), n.Arguments)
 }
@@ -49,7 +49,7 @@ func (c *checker) function(name string, by Span, arguments []ast.Node) Node {
 	known := append(sortedKeys(functionsByName()), sortedKeys(listFunctions)...)
 	known = append(append(known, special...), sortedKeys(c.scope.names.terms)...)
 	advice := "The reference lists the functions; a unit stands behind a *, as in 45*mm."
-	if near := vehicle.Nearest(name, known); near != "" {
+	if near := nearest(name, known); near != "" {
 		advice = fmt.Sprintf("Did you mean %s?", near)
 	}
 	return c.fault(CodeFormulaName, by, advice, "There is no function %s.", quoteCode(name))

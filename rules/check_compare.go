@@ -16,17 +16,16 @@ var senses = map[string]Comparison{"==": Equal, "!=": NotEqual, "<": Less, "<=":
 // comparison checks a == b and its kin. The middle of 1 < x < 3 stands twice in expr's
 // tree and is checked once.
 func (c *checker) comparison(n *ast.BinaryNode) Node {
+	if c.afterNot(n) {
+		return nil
+	}
 	left := c.leftOf(n)
 	right := c.check(n.Right)
 	c.repeated, c.again = n.Right, right
 	if left == nil || right == nil {
 		return nil
 	}
-	by := c.spanOf(n)
-	at := c.join(left.Span(), by, right.Span())
-	if !c.afterNot(n, left, right) {
-		return nil
-	}
+	at := c.join(left.Span(), c.spanOf(n), right.Span())
 	left, right, ok := c.alike(left, right, at, "compared")
 	if !ok {
 		return nil
@@ -52,20 +51,24 @@ func (c *checker) leftOf(n *ast.BinaryNode) Node {
 	return c.check(n.Left)
 }
 
-// afterNot refuses not a == b, which means (not a) == b. It returns whether all is well.
-func (c *checker) afterNot(n *ast.BinaryNode, left, right Node) bool {
+// afterNot refuses not a == b, which means (not a) == b, and returns whether it did.
+func (c *checker) afterNot(n *ast.BinaryNode) bool {
 	not, ok := n.Left.(*ast.UnaryNode)
 	if !ok || not.Operator != "not" && not.Operator != "!" {
-		return true
+		return false
 	}
 	sign, by := c.spanOf(not), c.spanOf(n)
-	if sign.From > left.Span().From || c.widenLeft(left.Span().From, by.From) < left.Span().From {
-		return true
+	if sign.From >= c.startOf(not.Node) || c.widenLeft(sign.From, by.From) < sign.From {
+		return false // a not in b; (not a) == b
 	}
-	inner := strings.TrimSpace(c.text(Span{sign.To, c.widenRight(right.Span().To, by.From)}))
-	c.fault(CodeFormulaNot, Span{sign.From, right.Span().To}, fmt.Sprintf("Write not (%s).", inner),
+	end := by.To
+	c.check(not.Node)
+	if right := c.check(n.Right); right != nil {
+		end = c.widenRight(right.Span().To, by.From)
+	}
+	c.fault(CodeFormulaNot, Span{sign.From, end}, fmt.Sprintf("Write %s (%s).", c.text(sign), strings.TrimSpace(c.text(Span{sign.To, end}))),
 		"%s turns only what follows it at once, not the whole comparison.", c.quote(sign))
-	return false
+	return true
 }
 
 // alike brings two values that are to be compared or chosen between to one type: a bare
@@ -136,6 +139,8 @@ func (c *checker) differentKinds(at Span, left, right Node, done string) {
 			advice = fmt.Sprintf("Write date(%s).", c.text(k.At))
 		} else if ok && k.Is.Kind == Text && pair[1].Type().Kind == Number {
 			advice = "Write a number without quotes, with its unit: 45*mm."
+		} else if ok && k.Is.Kind == Number && pair[1].Type().Kind == Date {
+			advice = fmt.Sprintf("Write a day, as in date('2027-01-01'), or compare the year: year_of(%s).", c.text(pair[1].Span()))
 		} else if ok && k.Is.Kind == Text && pair[1].Type().Kind == Truth {
 			advice = "Write true or false without quotes."
 		}

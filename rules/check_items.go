@@ -27,7 +27,7 @@ func (c *checker) items(n *ast.ArrayNode) Node {
 	if len(n.Nodes) == 0 {
 		return c.fault(CodeFormulaKind, at, "Write at least one member.", "A list without members has no kind.")
 	}
-	if failed || !c.alikeAll(list.Of) {
+	if failed || !c.alikeAll(list.Of, "put in one list") {
 		return nil
 	}
 	is := list.Of[0].Type()
@@ -39,7 +39,7 @@ func (c *checker) items(n *ast.ArrayNode) Node {
 }
 
 // alikeAll brings the members of a list, or the arguments of min, to one type.
-func (c *checker) alikeAll(list []Node) bool {
+func (c *checker) alikeAll(list []Node, done string) bool {
 	lead := 0
 	for i, n := range list {
 		if n.Type().Kind == Choice || isBareZero(list[lead]) && !isBareZero(n) {
@@ -49,26 +49,30 @@ func (c *checker) alikeAll(list []Node) bool {
 			}
 		}
 	}
-	for i, n := range list {
+	for i := range list {
 		if i == lead {
 			continue
 		}
-		of, _, ok := c.alike(n, list[lead], n.Span(), "put in one list")
+		left, right := list[min(i, lead)], list[max(i, lead)]
+		left, right, ok := c.alike(left, right, Span{left.Span().From, right.Span().To}, done)
 		if !ok {
 			return false
 		}
-		list[i] = of
+		list[min(i, lead)], list[max(i, lead)] = left, right
 	}
 	return true
 }
 
 // within checks x in [..], x in list and n in a..b.
 func (c *checker) within(n *ast.BinaryNode) Node {
+	if c.afterNot(n) {
+		return nil
+	}
 	if between, ok := n.Right.(*ast.BinaryNode); ok && between.Operator == ".." {
 		return c.between(n, between)
 	}
 	of, list := c.check(n.Left), c.check(n.Right)
-	if of == nil || list == nil || !c.afterNot(n, of, list) {
+	if of == nil || list == nil {
 		return nil
 	}
 	at := c.join(of.Span(), c.spanOf(n), list.Span())
@@ -125,7 +129,7 @@ func (c *checker) amongItems(of Node, items *Items) (Node, Node) {
 // between checks n in a..b.
 func (c *checker) between(n, ends *ast.BinaryNode) Node {
 	of, low, high := c.check(n.Left), c.check(ends.Left), c.check(ends.Right)
-	if of == nil || low == nil || high == nil || !c.afterNot(n, of, high) {
+	if of == nil || low == nil || high == nil {
 		return nil
 	}
 	at := c.join(of.Span(), c.spanOf(n), high.Span())

@@ -152,7 +152,11 @@ func (c *checker) notFoldable(name string, list Node) Node {
 	case member.Kind == Part || member.Kind == Row:
 		advice = fmt.Sprintf("Say which figure of each: %s(map(%s, …)).", name, c.text(list.Span()))
 	}
-	return c.fault(CodeFormulaKind, list.Span(), advice, "%s is %s, and %s cannot be made of it.", c.quote(list.Span()), list.Type(), name)
+	at := list.Span()
+	if m, ok := list.(*Map); ok && name == "sum" {
+		at = m.Body.Span()
+	}
+	return c.fault(CodeFormulaKind, at, advice, "%s gives %s, and %s cannot be made of it.", c.quote(at), list.Type(), name)
 }
 
 // notList is the fault of a list function on something else.

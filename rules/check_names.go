@@ -105,29 +105,52 @@ func (c *checker) unknownName(name string, at Span) Node {
 	if owner := c.ownerOf(name); owner != "" {
 		return c.fault(CodeFormulaName, at, fmt.Sprintf("Write %s.%s.", owner, name), "%s is a particular, and it does not say of which part.", quoteCode(name))
 	}
+	if advice := twoUnits[strings.ToLower(name)]; advice != "" {
+		return c.fault(CodeFormulaName, at, advice, "%s can be two things.", quoteCode(name))
+	}
+	if path := c.pathOf(name); path != "" {
+		return c.fault(CodeFormulaName, at, fmt.Sprintf("Write %s.", path), "%s does not say what it belongs to.", quoteCode(name))
+	}
 	unit, err := quantity.FindUnit(name)
 	if err == nil && unit.Formula() != "" {
 		return c.fault(CodeFormulaName, at, fmt.Sprintf("Write %s for the unit.", unit.Formula()), "%s", found)
 	}
-	if near := vehicle.Nearest(name, c.knownNames()); near != "" {
+	if near := nearest(name, c.knownNames()); near != "" {
 		return c.fault(CodeFormulaName, at, fmt.Sprintf("Did you mean %s?", near), "%s", found)
-	}
-	if strings.EqualFold(name, "mil") || strings.EqualFold(name, "gal") {
-		return c.fault(CodeFormulaName, at, sentence(err), "%s", found)
 	}
 	return c.fault(CodeFormulaName, at, "A text stands between quotes; a part, table, term or unit is written by its name.", "%s", found)
 }
 
-// sentence is an error as a sentence.
-func sentence(err error) string {
-	if err == nil {
+// twoUnits is the names of units that mean one thing to one reader and another to the next.
+var twoUnits = map[string]string{
+	"mil":    "Write mm for a millimetre, thou for a thousandth of an inch.",
+	"mils":   "Write mm for millimetres, thou for thousandths of an inch.",
+	"gal":    "Write us_gal or imp_gal.",
+	"gallon": "Write us_gal or imp_gal.",
+}
+
+// pathOf is how a type of parts that does not stand at the root is written from there, ""
+// when there is none of that plural or singular, or when it stands within a list.
+func (c *checker) pathOf(name string) string {
+	if c.scope.names.vocabulary == nil {
 		return ""
 	}
-	text := err.Error()
-	if f, ok := err.(*quantity.Fault); ok {
-		text = f.Advice
+	return pathWithin(c.scope.names.vocabulary.Root, "", name)
+}
+
+// pathWithin looks for a type of parts below one that is written as prefix.
+func pathWithin(of *vehicle.PartType, prefix, name string) string {
+	for _, t := range of.Parts {
+		if prefix != "" && (t.Name == name && !t.Repeats() || t.Plural == name) {
+			return prefix + name
+		}
+		if !t.Repeats() {
+			if path := pathWithin(t, prefix+t.Name+".", name); path != "" {
+				return path
+			}
+		}
 	}
-	return strings.TrimRight(text, ".") + "."
+	return ""
 }
 
 // ownerOf returns what a particular that stands by itself could have been meant to belong

@@ -43,7 +43,7 @@ func (c *checker) member(n *ast.MemberNode) Node {
 		return c.pick(n)
 	}
 	if n.Optional {
-		return c.refused("optional chaining", c.spanOf(n))
+		return c.refused("optional chaining", Span{c.startOf(n), c.spanOf(n).To})
 	}
 	property, ok := n.Property.(*ast.StringNode)
 	if !ok {
@@ -141,15 +141,24 @@ func typeOfParticular(p *vehicle.Particular) Type {
 
 // nearestOr advises the nearest of the known names, or lists them when they are few.
 func (c *checker) nearestOr(name string, known []string) string {
-	if near := vehicle.Nearest(name, known); near != "" {
+	if near := nearest(name, known); near != "" {
 		return fmt.Sprintf("Did you mean %s?", near)
 	}
 	known = slices.Clone(known)
 	slices.Sort(known)
 	if len(known) > 12 {
-		return "There are " + strings.Join(known[:12], ", ") + " and others."
+		return "There are: " + strings.Join(known[:12], ", ") + " and others."
 	}
-	return "There is " + listOf(known, "and") + "."
+	return "There is: " + listOf(known, "and") + "."
+}
+
+// nearest is the known name that was most likely meant, "" when none is near or the name
+// is too short to tell.
+func nearest(name string, known []string) string {
+	if len(name) < 3 {
+		return ""
+	}
+	return vehicle.Nearest(name, known)
 }
 
 // columnNames is the names of a table's columns.
@@ -199,12 +208,12 @@ func (c *checker) pick(n *ast.MemberNode) Node {
 	if !t.Repeats() {
 		return c.fault(CodeFormulaPart, at, fmt.Sprintf("Write %s.", written), "A car has one %s only, so it has no label.", quoteCode(spoken(t.Name)))
 	}
-	if strings.HasSuffix(written, t.Plural) {
-		return c.fault(CodeFormulaPart, at, fmt.Sprintf("Write the singular: %s%s[…].", strings.TrimSuffix(written, t.Plural), t.Name), "%s is the list of all.", quoteCode(written))
-	}
 	label, ok := n.Property.(*ast.StringNode)
 	if !ok {
-		return c.fault(CodeFormulaRefused, at, "Name it by its label between quotes, as in harness['driver'].", "Parts are not numbered, they have labels.")
+		return c.fault(CodeFormulaRefused, at, "Name one by its label between quotes, as in harness['driver'].", "Parts are not numbered, they have labels.")
+	}
+	if strings.HasSuffix(written, t.Plural) {
+		return c.fault(CodeFormulaPart, at, fmt.Sprintf("Write the singular: %s%s[…].", strings.TrimSuffix(written, t.Plural), t.Name), "%s is the list of all.", quoteCode(written))
 	}
 	folded, ok := c.labelOf(t, label)
 	if !ok {

@@ -41,7 +41,7 @@ func (c *checker) refusedNode(n ast.Node) Node {
 	case *ast.SequenceNode:
 		return c.refused("sequence", c.semicolon())
 	case *ast.ChainNode:
-		return c.refused("optional chaining", c.spanOf(n))
+		return c.refused("optional chaining", Span{c.startOf(n.Node), c.spanOf(n).To})
 	case *ast.SliceNode:
 		return c.refused("slice", c.toClosing(c.startOf(n.Node), n.Location().From))
 	case *ast.MapNode:

@@ -74,7 +74,7 @@ func (c *checker) scalar(f *Function, at Span, arguments []ast.Node) Node {
 			of = append(of, n)
 		}
 	}
-	if len(of) < len(arguments) || s.alike && !c.alikeAll(of) {
+	if len(of) < len(arguments) || s.alike && !c.alikeAll(of, "used together in "+f.Name) {
 		return nil
 	}
 	is, ok := c.yield(f, at, of)

@@ -109,6 +109,9 @@ func quoteCode(text string) string {
 	if strings.ContainsFunc(text, func(r rune) bool { return !unicode.IsPrint(r) }) {
 		return strconv.Quote(text)
 	}
+	if last := len(text) - 1; last > 0 && text[0] == text[last] && strings.IndexByte("'\"`", text[0]) >= 0 {
+		return text // a text in its own quotes
+	}
 	if strings.Contains(text, `"`) {
 		return "`" + text + "`"
 	}

@@ -46,7 +46,11 @@ func (c *checker) slips() []Fault {
 		switch {
 		case t.kind == tokenStray:
 			faults = append(faults, c.stray(text, t.at))
+		case t.kind == tokenWord && isShouted(text):
+			faults = append(faults, Fault{CodeFormulaSyntax, t.at, fmt.Sprintf("The operator %s is written in small letters.", text), "Write " + strings.ToLower(text) + "."})
 		case i == 0:
+		case text == "in" && c.tokens[i-1].kind == tokenNumber && !c.startsValue(i+1):
+			faults = append(faults, c.numberBeforeWord(c.tokens[i-1], t))
 		case t.kind == tokenWord && c.tokens[i-1].kind == tokenNumber && !isOperatorWord(text):
 			faults = append(faults, c.numberBeforeWord(c.tokens[i-1], t))
 		case t.kind == tokenNumber && i >= 2 && c.isDecimalComma(i):
@@ -69,15 +73,12 @@ func (c *checker) isDecimalComma(i int) bool {
 	if whole.kind != tokenNumber || c.source[comma.start:comma.end] != "," || whole.end != comma.start || comma.end != c.tokens[i].start {
 		return false
 	}
-	for j := i - 3; j >= 0; j-- {
-		switch t := c.tokens[j]; {
-		case t.kind == tokenClose && t.match >= 0:
-			j = t.match
-		case t.kind == tokenOpen:
-			return c.source[t.start] == '(' && (j == 0 || c.tokens[j-1].kind != tokenWord || isOperatorWord(c.source[c.tokens[j-1].start:c.tokens[j-1].end]))
-		}
+	open := c.around(i)
+	if open < 0 {
+		return true
 	}
-	return true
+	word := open > 0 && c.tokens[open-1].kind == tokenWord && !isOperatorWord(c.source[c.tokens[open-1].start:c.tokens[open-1].end])
+	return c.is(open, "(") && !word
 }
 
 // isOperatorWord reports whether a word joins two values.
@@ -89,6 +90,24 @@ func isOperatorWord(word string) bool {
 	return false
 }
 
+// isShouted reports whether a word is an operator in capitals.
+func isShouted(word string) bool {
+	switch word {
+	case "AND", "OR", "NOT", "IN", "And", "Or", "Not":
+		return true
+	}
+	return false
+}
+
+// startsValue reports whether token i can begin a value.
+func (c *checker) startsValue(i int) bool {
+	if i >= len(c.tokens) || c.tokens[i].kind == tokenClose {
+		return false
+	}
+	text := c.source[c.tokens[i].start:c.tokens[i].end]
+	return c.tokens[i].kind != tokenOperator && (text == "not" || text == "if" || !isOperatorWord(text))
+}
+
 // numberBeforeWord is the fault of "45 mm".
 func (c *checker) numberBeforeWord(number, word token) Fault {
 	digits, name := c.source[number.start:number.end], c.source[word.start:word.end]
@@ -96,10 +115,6 @@ func (c *checker) numberBeforeWord(number, word token) Fault {
 	found := fmt.Sprintf("%s has no operator between number and word.", quoteCode(c.source[number.start:word.end]))
 	if unit, err := quantity.FindUnit(name); err == nil && unit.Formula() != "" {
 		return Fault{CodeFormulaSyntax, at, found, fmt.Sprintf("Write %s*%s.", digits, unit.Formula())}
-	}
-	switch strings.ToLower(name) {
-	case "and", "or", "not", "in":
-		return Fault{CodeFormulaSyntax, word.at, found, fmt.Sprintf("Write %s in small letters.", strings.ToLower(name))}
 	}
 	return Fault{CodeFormulaSyntax, at, found, fmt.Sprintf("For a unit write %s*mm, else put the operator that is meant between them.", digits)}
 }
@@ -182,9 +197,13 @@ func (c *checker) rewordMessage(message string, at Span) Fault {
 	case has("escape"):
 		return Fault{CodeFormulaSyntax, at, "A backslash in a text begins an escape, and this is not one.", `Write \\ for the backslash itself, or put a pattern between backquotes: ` + "`\\d+`."}
 	case has("literal is too large"), has("invalid integer"), has("invalid float"):
+		if i := c.tokenFrom(at.From); i > 0 && (i >= len(c.tokens) || c.tokens[i].kind != tokenNumber) {
+			at = c.tokens[i-1].at // the parser had gone on by one
+		}
 		return Fault{CodeFormulaDigits, at, "A number is too large.", "Write it with an exponent or in a larger unit."}
 	case has("coalesce"):
-		return Fault{CodeFormulaOtherwise, at, "?? stands beside another operator without brackets.", "Put it in brackets of its own: (x ?? y) >= z."}
+		return Fault{CodeFormulaOtherwise, at, fmt.Sprintf("?? and %s stand side by side without brackets.", c.quote(at)),
+			"Put ?? in brackets of its own, and what stands behind it too when it is more than a name: (x ?? (3*mm)) >= y."}
 	case has("wrap predicate"), has(`Operator(";")`):
 		return refusedFault("sequence", at)
 	case has("map key"):
@@ -194,6 +213,11 @@ func (c *checker) rewordMessage(message string, at Span) Fault {
 	case has("EOF"), has("unexpected end"):
 		if len(c.tokens) == 0 {
 			return Fault{CodeFormulaSyntax, Span{0, c.runes}, "The formula is empty.", "Write one, or leave the attribute out."}
+		}
+		for i, t := range c.tokens {
+			if c.is(i, "if") {
+				return Fault{CodeFormulaSyntax, t.at, "This condition has no end.", "Write both branches: if a { x } else { y }."}
+			}
 		}
 		last := c.tokens[len(c.tokens)-1]
 		return Fault{CodeFormulaSyntax, last.at, fmt.Sprintf("The formula ends after %s.", quoteCode(c.source[last.start:last.end])), "Write what should follow, or take it out."}
@@ -209,15 +233,31 @@ func (c *checker) unexpected(at Span) Fault {
 	}
 	t := c.tokens[i]
 	text := c.source[t.start:t.end]
+	if open := c.around(i); open > 0 && c.is(open-1, "in") && !c.is(open, "[") {
+		return Fault{CodeFormulaSyntax, c.tokens[open].at, "A list stands between square brackets.", "Write in [x, y]."}
+	}
 	switch {
 	case t.kind == tokenOperator && (text == "." || text == "#" || text == "##"):
 		return Fault{CodeFormulaElement, t.at, fmt.Sprintf("%s means the member of a list, and there is no list here.", quoteCode(text)),
 			"It stands only inside a list function, as in all(cage.tubes, .wall >= 2*mm). For a part write its name before the dot."}
-	case t.kind == tokenWord && (strings.EqualFold(text, "and") || strings.EqualFold(text, "or") || strings.EqualFold(text, "not")):
-		return Fault{CodeFormulaSyntax, t.at, fmt.Sprintf("%s cannot stand here.", quoteCode(text)), fmt.Sprintf("Operators are written in small letters between two values: a %s b.", strings.ToLower(text))}
+	case t.kind == tokenWord && isOperatorWord(text):
+		return Fault{CodeFormulaSyntax, t.at, fmt.Sprintf("%s cannot stand here.", quoteCode(text)), "Look for a missing value before it."}
 	case i > 0 && t.kind <= tokenText && c.tokens[i-1].kind <= tokenText:
 		return Fault{CodeFormulaSyntax, Span{c.tokens[i-1].at.From, t.at.To}, fmt.Sprintf("%s has no operator between its two pieces.", quoteCode(c.source[c.tokens[i-1].start:t.end])),
 			"Put the operator that is meant between them, such as and, or, ==, >=, *."}
 	}
 	return Fault{CodeFormulaSyntax, t.at, fmt.Sprintf("%s cannot stand here.", quoteCode(text)), "Look for a missing operator, value or comma before it."}
+}
+
+// around is the index of the bracket that is open at token i, -1 when none is.
+func (c *checker) around(i int) int {
+	for j := i - 1; j >= 0; j-- {
+		switch t := c.tokens[j]; {
+		case t.kind == tokenClose && t.match >= 0:
+			j = t.match
+		case t.kind == tokenOpen:
+			return j
+		}
+	}
+	return -1
 }

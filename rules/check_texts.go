@@ -17,8 +17,11 @@ var textTests = map[string]TextTestKind{"contains": Contains, "startsWith": Star
 
 // textTest checks contains, startsWith, endsWith and matches.
 func (c *checker) textTest(n *ast.BinaryNode) Node {
+	if c.afterNot(n) {
+		return nil
+	}
 	of, right := c.check(n.Left), c.check(n.Right)
-	if of == nil || right == nil || !c.afterNot(n, of, right) {
+	if of == nil || right == nil {
 		return nil
 	}
 	k, ok := right.(*Constant)

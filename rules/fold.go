@@ -39,7 +39,9 @@ func (c *checker) exactOf(k *Constant) exactConstant {
 		}
 	}
 	e := exactConstant{of: k}
-	if u := unitNames()[c.text(k.At)]; u != nil && u.unit == k.Unit {
+	if k.Is.Whole && math.Abs(k.Number) < 1<<53 {
+		e.number = new(big.Rat).SetInt64(int64(k.Number))
+	} else if u := unitNames()[c.text(k.At)]; u != nil && u.unit == k.Unit {
 		e.number, e.factor = big.NewRat(1, 1), u.factor
 	} else if number, ok := new(big.Rat).SetString(strings.ReplaceAll(c.text(k.At), "_", "")); ok {
 		e.number = number
