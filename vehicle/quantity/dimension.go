@@ -129,6 +129,31 @@ func (d Dimension) Root(n int) (Dimension, bool) {
 // IsNone reports whether the dimension is that of a plain number.
 func (d Dimension) IsNone() bool { return d == Plain }
 
+// Same returns the same-figure rule for figures of the dimension: 1e-9 relative, or closer
+// than any workshop can measure (1 nm, 1 mg, 1e-9 rad, 1 mPa ...). For a dimension without
+// such a floor the relative rule stands alone. Counts and dates are compared exactly,
+// which is the zero Tolerance.
+func (d Dimension) Same() Tolerance {
+	t := Tolerance{Relative: 1e-9}
+	switch d {
+	case Length, Time, Angle, Current, Speed:
+		t.Absolute = 1e-9 // m, s, rad, A, m/s
+	case Mass, Temperature, Force:
+		t.Absolute = 1e-6 // kg, K, N
+	case Area:
+		t.Absolute = 1e-12 // m2
+	case Volume:
+		t.Absolute = 1e-15 // m3
+	case SecondMoment:
+		t.Absolute = 1e-21 // m4
+	case Pressure:
+		t.Absolute = 1e-3 // Pa
+	case Plain:
+		t.Absolute = 1e-12
+	}
+	return t
+}
+
 // String names the dimension for a sentence: "length", "second moment", "a plain number".
 // One without a name is spelt out in base dimensions: "length^2 × mass / time".
 func (d Dimension) String() string {
