@@ -79,13 +79,15 @@ type PartType struct {
 	Within      *PartType   // the part it belongs to; the root type for a part of the car itself
 	AtTop       bool        // written at the top level of the sheet although Within is another part (tubes belong to the cage)
 	Index       int         // position in Within.Parts and in Part.Lists
+	Labelled    bool        // a block carries a label: always when there can be several, else only where the part has a name of its own
 	Labels      *ChoiceList // allowed labels, nil when any label will do
 	Particulars []*Particular
 	Parts       []*PartType // types of parts that belong to it
 	Place       string      // where on the car it is looked for: groups measuring sheets and checklists
 	Help        string
-	Club        string
+	Club        string // name of the rulebook that added it, "" for the built-in vocabulary
 	Range       hcl.Range
+	book        string // the rulebook whose particulars a look-up by name finds beside the built-in ones
 }
 
 // Repeats reports whether a sheet can hold several parts of the type.

@@ -11,7 +11,7 @@ part "brakes" {
     help      = "Independent circuits worked by the pedal."
     how       = "Open a bleed nipple of one circuit: the pedal must still brake the other wheels."
   }
-  particular "split" {
+  particular "circuits_divided" {
     kind = "choice"
     value "front and rear" { synonyms = ["front/rear"] }
     value "diagonal" { synonyms = ["X"] }
