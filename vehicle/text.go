@@ -39,14 +39,14 @@ func isFolded(s string) bool {
 const longestWord = 64
 
 // Nearest returns the member of known that word was most likely meant to be, "" when none
-// is near: at most one slip for every three letters, where upper and lower case, blanks,
+// is near: at most one slip for every three letters and none in a single one, where upper and lower case, blanks,
 // dashes and underlines are no difference. Of two equally near the first in known is taken.
 func Nearest(word string, known []string) string {
 	if len(word) > longestWord {
 		return ""
 	}
 	wanted := bareWord(word)
-	best, nearest := (utf8.RuneCountInString(wanted)+2)/3+1, ""
+	best, nearest := (utf8.RuneCountInString(wanted)+1)/3+1, ""
 	for _, candidate := range known {
 		if distance := levenshtein.Distance(wanted, bareWord(candidate), nil); distance < best {
 			best, nearest = distance, candidate

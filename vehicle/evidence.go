@@ -1,0 +1,103 @@
+package vehicle
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"path"
+	"slices"
+	"strings"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"gapsheet/vehicle/quantity"
+)
+
+// paperCase is where evidence files are looked for, and nowhere else.
+type paperCase struct {
+	folder  fs.FS
+	dir     string // the sheet's folder in folder
+	further fs.FS  // the folder of papers that the user named, nil for none
+	shown   string // and how messages speak of it
+}
+
+// evidence reads an evidence block: a paper or photo that shows something of a part.
+func (r *sheetReader) evidence(b *opened, block *hclsyntax.Block) {
+	k := &keys{source: b.source, block: block, what: "evidence"}
+	defer func() { r.faults = append(r.faults, k.faults...) }()
+	label, ok := k.label(`"material certificate"`)
+	if ok {
+		k.what += " " + Quote(label.text)
+	}
+	made := Evidence{Label: label.text, Range: headerOf(block)}
+	if dated := k.text("dated"); dated.text != "" {
+		days, fault := quantity.ParseDays(dated.text)
+		if fault != nil {
+			k.faults = append(k.faults, figureFault(fault, dated.place))
+		}
+		made.Dated, made.HasDate = days, fault == nil
+	}
+	if file := k.text("file"); file.text != "" && k.checkPath(file) {
+		made.File = path.Clean(file.text)
+		made.Found = r.lookFor(k, file)
+	}
+	if note := k.value("note"); note != nil {
+		made.Note = k.prose("note", note)
+	}
+	k.done([]string{"file", "dated", "note"}, "evidence")
+	same := func(e Evidence) bool { return FoldText(e.Label) == FoldText(made.Label) && e.File == made.File }
+	if first := slices.IndexFunc(b.part.Evidence, same); first >= 0 {
+		k.faults = append(k.faults, SaidTwice(made.Range, k.what, b.part.Evidence[first].Range))
+		return
+	}
+	b.part.Evidence = append(b.part.Evidence, made)
+}
+
+// checkPath reports a path that is not one inside a folder.
+func (k *keys) checkPath(file told) bool {
+	advice := ""
+	switch {
+	case strings.Contains(file.text, `\`):
+		advice = "Write / between folders: " + Quote(strings.ReplaceAll(file.text, `\`, "/")) + "."
+	case strings.HasPrefix(file.text, "/") || len(file.text) > 1 && file.text[1] == ':':
+		advice = `Write the path as seen from the sheet's folder, as in "papers/tube-A.pdf".`
+	case slices.Contains(strings.Split(file.text, "/"), ".."):
+		advice = "It leads out of the sheet's folder. Put the file inside, or name its folder with --papers."
+	case !fs.ValidPath(path.Clean(file.text)):
+		advice = `Write the path as seen from the sheet's folder, as in "papers/tube-A.pdf".`
+	default:
+		return true
+	}
+	k.fault("evidence-path", file.all, "Not a path inside the sheet's folder", fmt.Sprintf("Found %s as file of the %s. %s", Quote(file.text), k.what, advice))
+	return false
+}
+
+// lookFor reports whether an evidence file is there, and warns where it is not.
+func (r *sheetReader) lookFor(k *keys, file told) bool {
+	if r.papers == nil {
+		return false
+	}
+	name := path.Clean(file.text)
+	info, err := fs.Stat(r.papers.folder, path.Join(r.papers.dir, name))
+	where := "the sheet's folder"
+	if err != nil && r.papers.further != nil {
+		where += " nor in " + Quote(r.papers.shown)
+		if further, second := fs.Stat(r.papers.further, name); second == nil {
+			info, err = further, nil
+		}
+	}
+	reason := ""
+	switch {
+	case err == nil && info.Mode().IsRegular():
+		return true
+	case err == nil:
+		reason = "it is a folder or something else that is no file"
+	case errors.Is(err, fs.ErrNotExist):
+		reason = "there is no such file in " + where
+	default:
+		reason = "it cannot be looked at, or leads out of the folder by a symbolic link"
+	}
+	k.faults = append(k.faults, Warning("evidence-missing", file.all, "Evidence that is not there",
+		fmt.Sprintf("Found %s as file of the %s, but %s. Put it there, or mend the path.", Quote(file.text), k.what, reason)))
+	return false
+}

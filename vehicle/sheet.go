@@ -1,0 +1,120 @@
+package vehicle
+
+import (
+	"cmp"
+	"crypto/sha256"
+	"encoding/hex"
+	"fmt"
+	"io/fs"
+	"path"
+	"slices"
+
+	"github.com/hashicorp/hcl/v2"
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"gapsheet/vehicle/quantity"
+)
+
+// Sheet is a build sheet that was read without fault. It is not changed any more and may
+// be used by several goroutines at once.
+type Sheet struct {
+	Name        string // path as it is shown, of the file or folder
+	Root        *Part  // stands for the whole sheet; its lists are those of the car itself
+	Instruments []*Instrument
+	Clubs       []string // names of rulebooks for which club blocks stand in the sheet unread, as this vocabulary does not have them
+	Sources     []*Source
+	Vocabulary  *Vocabulary
+	Hash        string // SHA-256 over the files in the order of their names, hex; "" for a scrap
+}
+
+// Instrument is a measuring instrument that readings name.
+type Instrument struct {
+	Label     string
+	Tolerance quantity.Figure // half the width on either side of a reading
+	Note      string
+	Range     hcl.Range // of the block's header
+}
+
+// Options is what Load needs to know beside the sheet.
+type Options struct {
+	Papers      fs.FS  // a further folder in which evidence files are looked for, nil for none
+	PapersShown string // the slash path by which messages speak of it
+}
+
+// Load reads a build sheet: a file, or a folder whose *.hcl files are read as one, with
+// exactly one car block. name is where it is in fsys, "." for fsys itself; shown is the
+// slash path by which messages speak of it. What the sheet can say is in v.
+//
+// The sheet is nil when the diagnostics hold an error. They hold every fault that can be
+// told in one run, in the order of the files. Warnings, such as an evidence file that is
+// not there, come with a usable sheet. Evidence files are looked for in the folder of the
+// sheet in fsys and in o.Papers, nowhere else; whether symbolic links can lead out of those
+// is a matter of the file systems given: os.Root.FS does not follow one that does.
+func Load(fsys fs.FS, name, shown string, v *Vocabulary, o Options) (*Sheet, hcl.Diagnostics) {
+	sources, faults := ReadSources(fsys, name, shown, "build sheet")
+	folder := name
+	if info, err := fs.Stat(fsys, name); err == nil && !info.IsDir() {
+		folder = path.Dir(name)
+	}
+	r := newSheetReader(shown, sources, v)
+	r.papers = &paperCase{folder: fsys, dir: folder, further: o.Papers, shown: o.PapersShown}
+	r.faults = faults
+	r.whole = allRead(sources, faults)
+	if !r.isSheet() {
+		return nil, r.faults
+	}
+	var pages []page
+	for _, source := range sources {
+		pages = append(pages, page{source, source.Body})
+	}
+	r.read(pages)
+	r.wantCar(sources)
+	return r.result(HashSources(sources))
+}
+
+// DecodeScrap reads a scrap of a build sheet that stands inside another file, such as a
+// worked case of a rulebook. It is like a sheet, but needs no car, and evidence files are
+// not looked for. The sheet is nil when the diagnostics hold an error.
+func DecodeScrap(src *Source, body *hclsyntax.Body, v *Vocabulary) (*Sheet, hcl.Diagnostics) {
+	r := newSheetReader(src.Name, []*Source{src}, v)
+	r.whole, r.scrap = true, true
+	r.read([]page{{src, body}})
+	return r.result("")
+}
+
+// Car returns the car that the sheet is about; nil for a scrap without a car block.
+func (s *Sheet) Car() *Part {
+	t := s.Root.Type.PartNamed("car")
+	if t == nil {
+		return nil
+	}
+	if list := s.Root.List(t); len(list.Parts) > 0 {
+		return list.Parts[0]
+	}
+	return nil
+}
+
+// HashSources is the SHA-256 over files, in hex: for each in the order of their names its
+// name without the folder, its length and its bytes.
+func HashSources(sources []*Source) string {
+	sorted := slices.SortedFunc(slices.Values(sources), func(a, b *Source) int {
+		return cmp.Compare(path.Base(a.Name), path.Base(b.Name))
+	})
+	sum := sha256.New()
+	for _, source := range sorted {
+		fmt.Fprintf(sum, "%s\n%d\n", path.Base(source.Name), len(source.Bytes))
+		sum.Write(source.Bytes)
+	}
+	return hex.EncodeToString(sum.Sum(nil))
+}
+
+// allRead reports whether faults of reading left every file usable. Otherwise what is
+// missing may stand in the file that could not be read.
+func allRead(sources []*Source, faults hcl.Diagnostics) bool {
+	for _, fault := range faults {
+		if !slices.ContainsFunc(sources, func(s *Source) bool { return s.Name == fault.Subject.Filename }) {
+			return false
+		}
+	}
+	return len(sources) > 0
+}

@@ -1,0 +1,73 @@
+package vehicle
+
+import (
+	"fmt"
+	"strings"
+	"unicode/utf8"
+
+	"github.com/hashicorp/hcl/v2"
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"gapsheet/vehicle/quantity"
+)
+
+// instrument reads an instrument block of the top level.
+func (r *sheetReader) instrument(source *Source, block *hclsyntax.Block) {
+	k := &keys{source: source, block: block, what: "instrument"}
+	defer func() { r.faults = append(r.faults, k.faults...) }()
+	label, ok := k.label(`"caliper"`)
+	if ok {
+		k.what += " " + Quote(label.text)
+	}
+	tolerance, usable := k.tolerance()
+	note := k.value("note")
+	k.done([]string{"tolerance", "note"}, "an instrument")
+	if !ok {
+		return
+	}
+	made := &Instrument{Label: label.text, Range: headerOf(block)}
+	if first := r.instrumentNamed(label.text); first != nil {
+		k.faults = append(k.faults, SaidTwice(made.Range, k.what, first.Range))
+		return
+	}
+	if usable {
+		made.Tolerance = tolerance
+	}
+	if note != nil {
+		made.Note = k.prose("note", note)
+	}
+	r.sheet.Instruments = append(r.sheet.Instruments, made)
+}
+
+// instrumentNamed returns the instrument with a label, nil when there is none.
+func (r *sheetReader) instrumentNamed(label string) *Instrument {
+	for _, i := range r.sheet.Instruments {
+		if FoldText(i.Label) == FoldText(label) {
+			return i
+		}
+	}
+	return nil
+}
+
+// tolerance reads the tolerance of an instrument, written with or without its sign.
+func (k *keys) tolerance() (quantity.Figure, bool) {
+	t := k.wanted("tolerance", "0.05 mm", "")
+	if t.text == "" {
+		return quantity.Figure{}, false
+	}
+	text, at, _ := k.source.Text(k.value("tolerance"))
+	bare := strings.TrimLeft(text, " \t±")
+	bare = strings.TrimPrefix(strings.TrimPrefix(bare, "+/-"), "+-")
+	before := utf8.RuneCountInString(text) - utf8.RuneCountInString(bare)
+	figure, fault := quantity.ParseFigure(bare)
+	switch {
+	case fault != nil:
+		k.faults = append(k.faults, figureFault(fault, func(from, to int) hcl.Range { return at.Range(before+from, before+to) }))
+		return figure, false
+	case figure.Toleranced || figure.OneSided || !(figure.Unit.FromSI(figure.Reading) > 0):
+		k.fault("instrument-tolerance", at.Range(0, utf8.RuneCountInString(text)), "Not a tolerance",
+			fmt.Sprintf("Found %s as tolerance of the %s. Write one figure above zero, half the width on either side of a reading, as in \"0.05 mm\".", Quote(text), k.what))
+		return figure, false
+	}
+	return figure, true
+}

@@ -1,0 +1,163 @@
+package vehicle
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+)
+
+// everyPart are the names that stand in the block of any part beside its particulars.
+var everyPart = []string{"note", "not_fitted", "unfinished"}
+
+// isSheet reports whether what was read can be a sheet. A rulebook or an empty file gets a
+// sentence of its own instead of a fault at every line.
+func (r *sheetReader) isSheet() bool {
+	empty := true
+	for _, source := range r.sheet.Sources {
+		empty = empty && len(source.Body.Attributes) == 0 && len(source.Body.Blocks) == 0
+		for _, block := range source.Body.Blocks {
+			if block.Type == "rulebook" || block.Type == "chapter" {
+				r.fault("rulebook-for-sheet", headerOf(block), "A rulebook, not a build sheet",
+					"Found a rulebook where the build sheet of a car is wanted. Name the file or folder that holds the car block, and give the rulebook after --rulebook.")
+				return false
+			}
+		}
+	}
+	if empty && r.whole {
+		r.fault("empty-sheet", wholeFile(r.sheet.Sources[0].Name), "Nothing in the sheet",
+			`Found nothing but blanks and remarks. A sheet begins with the car: car "NAME" { chassis = "…" }.`)
+	}
+	return !empty
+}
+
+// wantCar reports a sheet without a car.
+func (r *sheetReader) wantCar(sources []*Source) {
+	if r.whole && r.sheet.Car() == nil && !slices.ContainsFunc(sources, hasCar) {
+		r.fault("car-missing", wholeFile(sources[0].Name), "No car in the sheet",
+			`Found no car block. Write one in one of the files: car "NAME" { chassis = "…" }.`)
+	}
+}
+
+// hasCar reports whether a file has a car block, even one with a fault in its label.
+func hasCar(source *Source) bool {
+	return slices.ContainsFunc(source.Body.Blocks, func(b *hclsyntax.Block) bool { return b.Type == "car" })
+}
+
+// unknownName reports a name = value that the block does not have.
+func (r *sheetReader) unknownName(b *opened, a *hclsyntax.Attribute) {
+	known := b.knownNames()
+	advice := r.placeOfName(b, a.Name)
+	if near := Nearest(a.Name, known); near != "" && advice == "" {
+		advice = fmt.Sprintf("Did you mean %s?", near)
+	}
+	if advice == "" && len(known) > 0 {
+		advice = "It can have " + strings.Join(known, ", ") + "."
+	}
+	if advice == "" {
+		advice = "Take the line out."
+	}
+	b.fault("unknown-key", a.NameRange, "Unknown name", fmt.Sprintf("Found %s in the %s. %s", Quote(a.Name), b.what, advice))
+}
+
+// knownNames are the names that the block has.
+func (b *opened) knownNames() []string {
+	var known []string
+	for _, x := range b.part.Type.Particulars {
+		if FoldText(x.Club) == FoldText(b.club) {
+			known = append(known, x.Name)
+		}
+	}
+	if b.club == "" {
+		known = append(known, everyPart...)
+	}
+	return known
+}
+
+// placeOfName says where a name would be right, "" when nowhere.
+func (r *sheetReader) placeOfName(b *opened, name string) string {
+	if t := r.partHere(b.part, name); t != nil && b.club == "" {
+		return fmt.Sprintf("It is a block: write %s {.", t.example())
+	}
+	if slices.Contains([]string{"evidence", "club", "instrument"}, name) {
+		return fmt.Sprintf("It is a block: write %s \"NAME\" {.", name)
+	}
+	for _, x := range b.part.Type.Particulars {
+		if x.Name == name && x.Club != "" && b.club == "" {
+			return fmt.Sprintf("%s has it for the %s: write it inside club %s { }.", Quote(x.Club), b.part.Type.Name, Quote(x.Club))
+		}
+	}
+	var elsewhere []string
+	for _, t := range r.sheet.Vocabulary.Types() {
+		if x := t.Particular(name); x != nil && x.Club == "" {
+			elsewhere = append(elsewhere, t.Name)
+		}
+	}
+	if len(elsewhere) == 0 {
+		return ""
+	}
+	advice := fmt.Sprintf("%s belongs to %s.", name, plainList(elsewhere, "and"))
+	if near := Nearest(name, b.knownNames()); near != "" {
+		advice = fmt.Sprintf("Did you mean %s? %s", near, advice)
+	}
+	return advice
+}
+
+// unknownBlock reports a block that cannot stand where it does.
+func (r *sheetReader) unknownBlock(b *opened, block *hclsyntax.Block) {
+	name := block.Type
+	code, advice := Code("unknown-block"), ""
+	var known []string
+	for _, t := range r.partsHere(b.part) {
+		known = append(known, t.Name)
+		if t.Plural == name {
+			advice = fmt.Sprintf("Write each in a block of its own: %s {.", t.example())
+		}
+	}
+	known = append(known, "evidence", "club")
+	if b.part == r.sheet.Root {
+		known = append(known, "instrument")
+	}
+	elsewhere := r.typeNamed(name)
+	switch near := Nearest(name, known); {
+	case advice != "":
+	case b.particular(name) != nil:
+		advice = fmt.Sprintf("It is not a block: write %s = with its value.", name)
+	case elsewhere != nil && (elsewhere.AtTop || elsewhere.Within == r.sheet.Root.Type):
+		code, advice = "block-misplaced", fmt.Sprintf("Write %s at the top level of the sheet, outside any other block.", name)
+	case elsewhere != nil:
+		code, advice = "block-misplaced", fmt.Sprintf("Write it inside the block it belongs to: %s { %s { } }.", elsewhere.Within.example(), elsewhere.example())
+	case near != "":
+		advice = fmt.Sprintf("Did you mean %s?", near)
+	default:
+		advice = "There can be " + plainList(known, "and") + "."
+	}
+	b.fault(code, block.TypeRange, "A block out of place", fmt.Sprintf("Found the block %s in the %s. %s", Quote(name), b.what, advice))
+}
+
+// typeNamed returns the type of part of the built-in vocabulary with that name.
+func (r *sheetReader) typeNamed(name string) *PartType {
+	for _, t := range r.sheet.Vocabulary.Types() {
+		if t.Name == name && t.Club == "" {
+			return t
+		}
+	}
+	return nil
+}
+
+// example is how a block of the type begins.
+func (t *PartType) example() string {
+	if t.Labelled {
+		return t.Name + " " + t.exampleLabel()
+	}
+	return t.Name
+}
+
+// plainList puts words into a sentence: a, b or c.
+func plainList(words []string, last string) string {
+	if n := len(words) - 1; n > 0 {
+		return strings.Join(words[:n], ", ") + " " + last + " " + words[n]
+	}
+	return strings.Join(words, "")
+}

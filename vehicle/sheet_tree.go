@@ -1,0 +1,93 @@
+package vehicle
+
+import (
+	"strings"
+
+	"github.com/hashicorp/hcl/v2"
+
+	"gapsheet/vehicle/quantity"
+)
+
+// newPart makes a part of which nothing is said yet.
+func newPart(t *PartType, label string, within *Part, at hcl.Range) *Part {
+	p := &Part{Type: t, Label: label, Within: within, Range: at}
+	p.Values = make([]Value, len(t.Particulars))
+	p.Lists = make([]PartList, len(t.Parts))
+	for i, inner := range t.Parts {
+		p.Lists[i] = PartList{Type: inner, Fitted: quantity.Open}
+	}
+	return p
+}
+
+// Value returns what the sheet says of a particular of the part, and the part that says
+// it: the part itself, or, where the particular is not stated there and is inherited, the
+// part named for that, such as a tube's stock, if it says anything. x must be a particular
+// of the part's type.
+func (p *Part) Value(x *Particular) (v *Value, holder *Part) {
+	v = &p.Values[x.Index]
+	if v.State != Nothing || x.Inherits == "" {
+		return v, p
+	}
+	by := p.Type.Particular(x.Inherits)
+	if by == nil || p.Values[by.Index].Named == nil {
+		return v, p
+	}
+	named := p.Values[by.Index].Named
+	if same := named.Type.Particular(x.Name); same != nil && named.Values[same.Index].State != Nothing {
+		return &named.Values[same.Index], named
+	}
+	return v, p
+}
+
+// List returns what the sheet says of the part's own parts of one type. t must belong to
+// the part's type.
+func (p *Part) List(t *PartType) *PartList { return &p.Lists[t.Index] }
+
+// Name returns what people call the part: "tube 12", "harness driver", "left shoulder strap
+// of harness driver", "fuel cell". The root is "the sheet".
+func (p *Part) Name() string {
+	if p.Within == nil {
+		return "the sheet"
+	}
+	kind := strings.ReplaceAll(p.Type.Name, "_", " ")
+	inside := !p.Type.AtTop && p.Within.Within != nil
+	name := kind
+	switch {
+	case p.Label == "":
+	case inside:
+		name = p.Label + " " + kind
+	default:
+		name = kind + " " + p.Label
+	}
+	if inside {
+		return name + " of " + p.Within.Name()
+	}
+	return name
+}
+
+// blockName is the part as its block begins, for messages about the sheet: tube "12".
+func (p *Part) blockName() string {
+	switch {
+	case p.Within == nil:
+		return "sheet"
+	case p.Label == "":
+		return p.Type.Name
+	}
+	return p.Type.Name + " " + Quote(p.Label)
+}
+
+// place is where the part is written, or the first of its parts that is; the zero range
+// when none is.
+func (p *Part) place() hcl.Range {
+	if p.Range != (hcl.Range{}) {
+		return p.Range
+	}
+	for _, list := range p.Lists {
+		for _, inner := range list.Parts {
+			if at := inner.place(); at != (hcl.Range{}) {
+				return at
+			}
+		}
+	}
+	return hcl.Range{}
+}

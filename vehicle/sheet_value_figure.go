@@ -1,0 +1,144 @@
+package vehicle
+
+import (
+	"fmt"
+	"math/big"
+	"strings"
+	"unicode/utf8"
+
+	"github.com/hashicorp/hcl/v2"
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"gapsheet/vehicle/quantity"
+)
+
+// figures reads one reading of a figure, or several.
+func (n *entry) figures(readings []hclsyntax.Expression) {
+	v := Value{}
+	for _, e := range readings {
+		if figure, at, ok := n.figure(e); ok {
+			n.addReading(&v, n.particular, figure, at)
+		}
+	}
+	if len(v.Readings) == len(readings) {
+		n.set(n.particular, v)
+	}
+}
+
+// figure reads a figure as it is written, and where its characters stand in the file.
+func (n *entry) figure(e hclsyntax.Expression) (quantity.Figure, hcl.Range, bool) {
+	text, place := "", func(from, to int) hcl.Range { return e.Range() }
+	if number, ok := n.source.Number(e); ok {
+		if text = number; !n.particular.Dimension.IsNone() {
+			n.wrong("unit-missing", e.Range(), "A unit is missing", number,
+				fmt.Sprintf("Write the unit too, and all in double quotes: \"%s %s\".", number, n.particular.Unit.Name()))
+			return quantity.Figure{}, hcl.Range{}, false
+		}
+	} else {
+		if !isText(e) {
+			n.wrongKind(e, fmt.Sprintf("Write a figure with its unit in double quotes, as in %s.", n.example()))
+			return quantity.Figure{}, hcl.Range{}, false
+		}
+		read, at, fault := n.source.Text(e)
+		if fault != nil {
+			n.faults = append(n.faults, fault)
+			return quantity.Figure{}, hcl.Range{}, false
+		}
+		text, place = read, at.Range
+	}
+	figure, fault := quantity.ParseFigure(text)
+	if fault != nil {
+		n.faults = append(n.faults, figureFault(fault, place))
+		return figure, hcl.Range{}, false
+	}
+	whole := place(0, utf8.RuneCountInString(text))
+	return figure, whole, true
+}
+
+// figureFault is the fault of a figure or date, at the characters that it is about.
+func figureFault(fault *quantity.Fault, place func(from, to int) hcl.Range) *hcl.Diagnostic {
+	summary := "Figure not readable"
+	if strings.HasPrefix(fault.Code, "date") {
+		summary = "Date not readable"
+	}
+	return Fault(Code(fault.Code), place(fault.From, fault.To), summary, fault.Error())
+}
+
+// addReading checks a figure that stands at a place against a particular and adds it to
+// its readings, with the tolerance of the instrument.
+func (n *entry) addReading(v *Value, x *Particular, figure quantity.Figure, at hcl.Range) {
+	if !n.fits(x, figure, at) {
+		return
+	}
+	reading := Reading{Figure: figure, Range: at}
+	if i := n.instrument; i != nil && i.Tolerance != (quantity.Figure{}) {
+		together, ok := figure.WithTolerance(i.Tolerance)
+		switch {
+		case figure.Toleranced || figure.OneSided:
+			n.wrong("tolerance-twice", at, "A tolerance and an instrument", fmt.Sprintf("%q, measured with %s", figure.String(), Quote(i.Label)),
+				"The instrument has a tolerance of its own. Write the bare reading, or take measured_with out.")
+			return
+		case !ok:
+			n.wrong("instrument-dimension", at, "An instrument for something else", fmt.Sprintf("%q, measured with %s", figure.String(), Quote(i.Label)),
+				fmt.Sprintf("Its tolerance is %s (%s), which does not go with this figure. Name another instrument.", i.Tolerance, PlaceText(i.Range)))
+			return
+		}
+		reading.Figure, reading.Instrument = together, i.Label
+	}
+	v.Readings = append(v.Readings, reading)
+}
+
+// fits checks the dimension of a figure and whether it is plausible.
+func (n *entry) fits(x *Particular, figure quantity.Figure, at hcl.Range) bool {
+	found := Quote(figure.String())
+	switch unit := figure.Unit; {
+	case unit == (quantity.Unit{}) && x.Unit != (quantity.Unit{}) && !(x.Dimension.IsNone() && x.Unit.Convertible()):
+		n.wrong("unit-missing", at, "A unit is missing", found, fmt.Sprintf("Write the unit too, as in \"%s %s\".", figure, x.Unit.Name()))
+	case unit.Dimension() != x.Dimension && x.Dimension.IsNone():
+		n.wrong("wrong-dimension", at, "A unit of another kind", found, "It is a plain number: write it without a unit.")
+	case unit.Dimension() != x.Dimension || unit.Convertible() != x.Unit.Convertible():
+		n.wrong("wrong-dimension", at, "A unit of another kind", found,
+			fmt.Sprintf("That is a figure of %s, and %s is one of %s. Write it in a unit such as %s.", measures(unit), x.Name, measures(x.Unit), x.Unit.Name()))
+	case !withinPlausible(x, figure.Reading):
+		advice := "Look at the number and its unit."
+		if meant := likelyMeant(x, figure); meant != "" {
+			advice = fmt.Sprintf("Did you mean %q?", meant)
+		}
+		n.wrong("not-plausible", at, "A figure out of all proportion", found,
+			fmt.Sprintf("Plausible is %s. %s", x.Plausible.In(x.Unit, -1), advice))
+	default:
+		return true
+	}
+	return false
+}
+
+// measures says what a unit measures.
+func measures(u quantity.Unit) string {
+	if !u.Convertible() {
+		return u.Name()
+	}
+	return u.Dimension().String()
+}
+
+// withinPlausible reports whether a value is within the plausible range, whose ends belong
+// to it by the same-figure rule.
+func withinPlausible(x *Particular, v float64) bool {
+	same := x.Dimension.Same()
+	return x.Plausible.Contains(v) || same.Same(v, x.Plausible.Low) || same.Same(v, x.Plausible.High)
+}
+
+// likelyMeant is the figure with another unit, with which it would be plausible; "" when
+// no unit makes it so.
+func likelyMeant(x *Particular, figure quantity.Figure) string {
+	number := new(big.Rat).SetFloat64(figure.Unit.FromSI(figure.Reading))
+	if number == nil {
+		return ""
+	}
+	units := append([]quantity.Unit{x.Unit}, quantity.FormulaUnits()...)
+	for _, u := range units {
+		if u != figure.Unit && u.Dimension() == x.Dimension && u.Convertible() && withinPlausible(x, u.ToSI(number)) {
+			return quantity.FormatNumber(figure.Reading, figure.Unit, figure.Decimals) + " " + u.Name()
+		}
+	}
+	return ""
+}

@@ -1,0 +1,141 @@
+package vehicle
+
+import (
+	"fmt"
+	"math"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+
+	"gapsheet/vehicle/quantity"
+)
+
+// example is how a value of the particular could be written.
+func (n *entry) example() string {
+	x := n.particular
+	switch x.Kind {
+	case KindNumber:
+		if x.Unit == (quantity.Unit{}) {
+			return "0.5"
+		}
+		return fmt.Sprintf("\"12 %s\"", x.Unit.Name())
+	case KindSize:
+		return `"45 x 2.5 mm"`
+	case KindCount:
+		return "2"
+	case KindDate:
+		return `"2027-03-14"`
+	case KindChoice:
+		return Quote(x.Choices.Choices[0].Value)
+	case KindTruth:
+		return "true"
+	case KindPartName:
+		return x.Names.exampleLabel()
+	}
+	return `"…"`
+}
+
+// count reads a whole number of things.
+func (n *entry) count(e hclsyntax.Expression) {
+	x := n.particular
+	text, ok := n.source.Number(e)
+	if !ok {
+		n.wrongKind(e, "Write a whole number without quotes, as in "+n.example()+".")
+		return
+	}
+	figure, fault := quantity.ParseFigure(text)
+	switch {
+	case fault != nil || figure.Reading != math.Trunc(figure.Reading) || figure.Reading < 0:
+		n.wrong("count-wanted", e.Range(), "Not a count", text, "Write a whole number, 0 or more.")
+	case !x.Plausible.Contains(figure.Reading):
+		n.wrong("not-plausible", e.Range(), "A count out of all proportion", text,
+			fmt.Sprintf("Plausible is %s. Look at the number.", x.Plausible.In(x.Unit, 0)))
+	default:
+		n.set(x, Value{Readings: []Reading{{Figure: figure, Range: e.Range()}}})
+	}
+}
+
+// date reads a day, or a month or year where no more is known.
+func (n *entry) date(e hclsyntax.Expression) {
+	x := n.particular
+	t, ok := n.words(e, "Write a day, month or year in double quotes, as in \"2027-03-14\", \"2027-03\" or \"2027\".")
+	if !ok {
+		return
+	}
+	days, fault := quantity.ParseDays(t.text)
+	switch {
+	case fault != nil:
+		n.faults = append(n.faults, figureFault(fault, t.place))
+	case days.From < x.PlausibleDays.From || days.To > x.PlausibleDays.To:
+		n.wrong("not-plausible", t.all, "A date out of all proportion", Quote(t.text),
+			fmt.Sprintf("Plausible is %s to %s. Look at the year.", x.PlausibleDays.From, x.PlausibleDays.To))
+	default:
+		n.set(x, Value{Days: days})
+	}
+}
+
+// words reads a text of one line. advice says what to write where something else stands.
+func (n *entry) words(e hclsyntax.Expression, advice string) (told, bool) {
+	if isText(e) {
+		return n.one(n.particular.Name, e)
+	}
+	if number, ok := n.source.Number(e); ok {
+		advice = fmt.Sprintf("Put it in double quotes: \"%s\".", number)
+	}
+	if word, ok := e.(*hclsyntax.ScopeTraversalExpr); ok && len(word.Traversal) == 1 {
+		advice = fmt.Sprintf("Put it in double quotes: %s.", Quote(word.Traversal.RootName()))
+	}
+	n.wrongKind(e, advice)
+	return told{}, false
+}
+
+// plainText reads a free text.
+func (n *entry) plainText(e hclsyntax.Expression) {
+	if t, ok := n.words(e, "Write a text in double quotes."); ok {
+		n.set(n.particular, Value{Text: t.text})
+	}
+}
+
+// choice reads one of the choices, by its value or a synonym.
+func (n *entry) choice(e hclsyntax.Expression) {
+	x := n.particular
+	t, ok := n.words(e, "Write one of "+quotedList(x.Choices.Values(), "or")+".")
+	if !ok {
+		return
+	}
+	choice := x.Choices.Find(t.text)
+	if choice < 0 {
+		n.wrong("unknown-choice", t.all, "Unknown choice", Quote(t.text), choiceAdvice(x.Choices, t.text))
+		return
+	}
+	n.set(x, Value{Choice: choice, Text: t.text})
+}
+
+// truth reads true or false.
+func (n *entry) truth(e hclsyntax.Expression) {
+	truth, ok := truthOf(e)
+	if !ok {
+		n.wrong("truth-wanted", e.Range(), "Neither true nor false", n.shown(e), "Write true or false, without quotes.")
+		return
+	}
+	n.set(n.particular, Value{Truth: truth})
+}
+
+// shown is a text as it is written, anything else in a few words.
+func (n *entry) shown(e hclsyntax.Expression) string {
+	if text, _, fault := n.source.Text(e); fault == nil {
+		return Quote(text)
+	}
+	return Describe(e)
+}
+
+// partName reads the label of a part of another type, which is looked up once all parts
+// are known.
+func (n *entry) partName(e hclsyntax.Expression) {
+	x := n.particular
+	t, ok := n.words(e, fmt.Sprintf("Write the label of a %s in double quotes.", x.Names.Name))
+	if !ok {
+		return
+	}
+	n.set(x, Value{Text: t.text})
+	n.links = append(n.links, link{&n.part.Values[x.Index], x, n.what, t})
+}
