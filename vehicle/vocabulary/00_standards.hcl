@@ -19,18 +19,12 @@ choices "harness standard" {
     synonyms = ["SFI Spec 16.1", "16.1"]
     means    = "driver restraint assembly, label with month and year of manufacture"
   }
-  value "SFI 16.2" {
-    synonyms = ["SFI Spec 16.2", "16.2"]
-    means    = "driver restraint assembly for smaller cars"
-  }
+  value "SFI 16.2" { synonyms = ["SFI Spec 16.2", "16.2"] }
   value "SFI 16.5" {
     synonyms = ["SFI Spec 16.5", "16.5"]
     means    = "stock car driver restraint assembly"
   }
-  value "SFI 16.6" {
-    synonyms = ["SFI Spec 16.6", "16.6"]
-    means    = "restraint assembly for youth classes"
-  }
+  value "SFI 16.6" { synonyms = ["SFI Spec 16.6", "16.6"] }
   value "ECE R16" {
     synonyms = ["UN R16", "road belt"]
     means    = "the belt of a road car"
@@ -204,7 +198,7 @@ choices "hand-held extinguisher standard" {
 choices "padding standard" {
   value "FIA 8857-2001" {
     synonyms = ["8857-2001", "8857/2001", "8857-2001 type A", "8857-2001 type B"]
-    means    = "head impact padding of technical list 23"
+    means    = "padding for where a helmet can hit"
   }
   value "SFI 45.1" { synonyms = ["SFI Spec 45.1", "45.1"] }
   value "SFI 45.2" {
@@ -357,7 +351,7 @@ choices "extinguishing agent" {
     synonyms = ["fluoroketone"]
     means    = "clean agent, liquid in the bottle"
   }
-  value "HFC-236fa" { synonyms = ["FE-36"] }
+  value "HFC-236fa" {}
   value "HFC-227ea" {}
   value "powder" {
     synonyms = ["dry powder", "ABC powder", "BC powder"]
