@@ -61,13 +61,13 @@ func (c *checker) afterNot(n *ast.BinaryNode) bool {
 	if sign.From >= c.startOf(not.Node) || c.widenLeft(sign.From, by.From) < sign.From {
 		return false // a not in b; (not a) == b
 	}
-	end := by.To
 	c.check(not.Node)
+	end, advice := by.To, "Put the comparison in brackets: not (a == b)."
 	if right := c.check(n.Right); right != nil {
 		end = c.widenRight(right.Span().To, by.From)
+		advice = fmt.Sprintf("Write %s (%s).", c.text(sign), strings.TrimSpace(c.text(Span{sign.To, end})))
 	}
-	c.fault(CodeFormulaNot, Span{sign.From, end}, fmt.Sprintf("Write %s (%s).", c.text(sign), strings.TrimSpace(c.text(Span{sign.To, end}))),
-		"%s turns only what follows it at once, not the whole comparison.", c.quote(sign))
+	c.fault(CodeFormulaNot, Span{sign.From, end}, advice, "%s turns only what follows it at once, not the whole comparison.", c.quote(sign))
 	return true
 }
 
