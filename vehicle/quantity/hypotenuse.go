@@ -8,8 +8,9 @@ func (a Range) Hypot(b Range) Range {
 	return guarded(hypotenuse(x.Low, y.Low).Low, hypotenuse(x.High, y.High).High)
 }
 
-// hypotenuse encloses √(x² + y²) for x, y >= 0, tightly; an exact result is its own
-// enclosure.
+// hypotenuse encloses √(x² + y²) for x, y >= 0. An exact result is its own enclosure; any
+// other is enclosed by neighbouring floats, or by one more where it is within 2^-96 of a
+// float.
 func hypotenuse(x, y float64) Range {
 	if x < y {
 		x, y = y, x
@@ -21,7 +22,7 @@ func hypotenuse(x, y float64) Range {
 		return Range{math.MaxFloat64, math.Inf(1)}
 	case y == 0:
 		return Range{plainZero(x), plainZero(x)}
-	case y < x*0x1p-60: // less than x + y²/2x, which is less than x + ulp(x)
+	case y < x*0x1p-27: // less than x + y²/2x, which is less than x + ulp(x)/2
 		return Range{x, nextAbove(x)}
 	}
 	_, exponent := math.Frexp(x)
@@ -30,7 +31,7 @@ func hypotenuse(x, y float64) Range {
 	return root.encloseScaled(slack, exponent)
 }
 
-// rootOfSquares wants 1 > x >= 0.5 and x >= y >= 2^-61. It takes the root of the rounded
+// rootOfSquares wants 1 > x >= 0.5 and x >= y >= 2^-29. It takes the root of the rounded
 // sum and corrects it by one step of Newton's method with the remainder x² + y² - root²,
 // which is summed from exact terms. The slack is 0 if the remainder is exactly 0. Else the
 // remainder, below 2^-50, errs by less than 2^-101, its quotient by less than 2^-50 of

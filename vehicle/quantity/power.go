@@ -52,8 +52,9 @@ func oddPower(x float64, n uint64, inverse bool) Range {
 	return powerOf(x, n, inverse)
 }
 
-// powerOf encloses xⁿ, or 1/xⁿ, for x >= 0 and n > 0, tightly up to n = 2^40. An exact
-// result is its own enclosure. It multiplies the fractions of x by repeated squaring in
+// powerOf encloses xⁿ, or 1/xⁿ, for x >= 0 and n > 0. An exact result is its own enclosure;
+// up to n = 2^40 any other is enclosed by neighbouring floats, or by one more where it is
+// within n × 2^-99 of a float. It multiplies the fractions of x by repeated squaring in
 // doubled precision and keeps the exponent apart, so that nothing overflows on the way.
 // The power is a product with n-1 multiplication signs, each of which errs by less than
 // 2^-100 relative, so the whole errs by less than n × 2^-99.

@@ -37,13 +37,11 @@ func (r Range) Width() float64 { return sumAbove(r.High, -r.Low) }
 // Everything, and the greatest float64, or the least, where one bound is missing (as
 // IEEE Std 1788-2015, 12.12.8 has it).
 func (r Range) Middle() float64 {
-	low, high := max(r.Low, -math.MaxFloat64), min(r.High, math.MaxFloat64)
+	low, high := finite(r.Low), finite(r.High)
 	switch {
-	case r.Low == r.High:
+	case low == high:
 		return low
-	case low != low || high != high:
-		return 0
-	case r.Low < low && r.High > high:
+	case r.Low != r.Low || r.High != r.High || r.Low < low && r.High > high:
 		return 0
 	case r.Low < low:
 		return low
@@ -55,6 +53,9 @@ func (r Range) Middle() float64 {
 	}
 	return low/2 + high/2
 }
+
+// finite returns the float64 nearest to x that is no infinity.
+func finite(x float64) float64 { return max(-math.MaxFloat64, min(x, math.MaxFloat64)) }
 
 // Contains reports whether v lies in the range, its ends included. Nothing contains NaN.
 func (r Range) Contains(v float64) bool { return r.Low <= v && v <= r.High }
