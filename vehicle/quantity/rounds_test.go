@@ -90,7 +90,7 @@ func drawRange(source *rand.Rand) Range {
 // drawMember returns a number of the range, often one of its ends; a finite one where an
 // end is missing.
 func drawMember(source *rand.Rand, r Range) float64 {
-	low, high := max(r.Low, -math.MaxFloat64), min(r.High, math.MaxFloat64)
+	low, high := finite(r.Low), finite(r.High)
 	switch source.IntN(4) {
 	case 0:
 		return low
