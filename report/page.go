@@ -1,0 +1,99 @@
+package report
+
+import (
+	"bufio"
+	"io"
+	"strings"
+)
+
+// Screen is where a report for people goes: a writer with its width and colours.
+type Screen struct {
+	Writer io.Writer
+	Width  int // in cells
+	Paint  *Paint
+}
+
+// NewScreen looks at a writer and decides on width and colour for it.
+func NewScreen(w io.Writer, choice ColorChoice, environment func(string) string) *Screen {
+	return &Screen{Writer: w, Width: TerminalWidth(w), Paint: NewPaint(WantsColor(w, choice, environment))}
+}
+
+// page lays text out on a screen. Texts handed to it need not be safe; it makes them so.
+// A failure to write is kept and told by done.
+type page struct {
+	out   *bufio.Writer
+	width int
+	paint *Paint
+}
+
+func (s *Screen) page() *page {
+	return &page{out: bufio.NewWriter(s.Writer), width: s.Width, paint: s.Paint}
+}
+
+// done hands everything to the writer and reports the first failure to write.
+func (p *page) done() error { return p.out.Flush() }
+
+// raw writes a line that has been made safe and painted already.
+func (p *page) raw(line string) {
+	p.out.WriteString(strings.TrimRight(line, " "))
+	p.out.WriteByte('\n')
+}
+
+func (p *page) blank() { p.out.WriteByte('\n') }
+
+// prose writes a text at an indent, broken to the page's width; its own line breaks stay.
+func (p *page) prose(indent int, ink Ink, text string) {
+	p.hanging(indent, "", 0, ink, text)
+}
+
+// labelled writes a label in a column of labelWidth cells and a text beside it, broken to
+// the page's width and kept to the right of the label.
+func (p *page) labelled(indent int, label string, labelWidth int, text string) {
+	p.hanging(indent, p.paint.With(Faint, Safe(label))+strings.Repeat(" ", max(0, labelWidth-Width(Safe(label)))), labelWidth, Plain, text)
+}
+
+// hanging writes a head that is painted already and fills headWidth cells, and a text that
+// hangs to the right of it.
+func (p *page) hanging(indent int, head string, headWidth int, ink Ink, text string) {
+	margin := strings.Repeat(" ", indent)
+	rest := strings.Repeat(" ", headWidth)
+	first := true
+	for _, line := range SafeLines(strings.TrimRight(text, "\r\n\t ")) {
+		for _, piece := range wrap(line, p.width-indent-headWidth) {
+			lead := rest
+			if first {
+				lead, first = head, false
+			}
+			p.raw(margin + lead + p.paint.With(ink, piece))
+		}
+	}
+}
+
+// heading writes a section's heading, set apart by a line of its own shape.
+func (p *page) heading(ink Ink, word, text string) {
+	p.blank()
+	p.raw(p.paint.With(ink, word) + text)
+	p.raw(strings.Repeat("~", min(p.width, Width(word)+Width(text))))
+}
+
+// Sentence writes one sentence or paragraph, broken to the screen's width.
+func Sentence(screen *Screen, text string) error {
+	p := screen.page()
+	p.prose(0, Plain, text)
+	return p.done()
+}
+
+// Closing ends a report with sentences and, moved in below each, the command it speaks of.
+// sayings holds sentence and command in turn.
+func Closing(screen *Screen, sayings ...string) error {
+	p := screen.page()
+	for i, text := range sayings {
+		if i%2 == 0 {
+			p.blank()
+			p.prose(0, Plain, text)
+		} else {
+			p.raw("  " + p.paint.With(Strong, Safe(text)))
+		}
+	}
+	return p.done()
+}
