@@ -14,12 +14,20 @@ type link struct {
 func (r *sheetReader) resolve() {
 	for _, l := range r.links {
 		parts := partsOf(r.sheet.Root, l.particular.Names, nil)
+		var meant []*Part
 		for _, p := range parts {
 			if FoldText(p.Label) == FoldText(l.name.text) {
-				l.value.Named, l.value.Text = p, p.Label
+				meant = append(meant, p)
 			}
 		}
-		if l.value.Named == nil && r.whole {
+		switch {
+		case len(meant) == 1:
+			l.value.Named, l.value.Text = meant[0], meant[0].Label
+		case len(meant) > 1:
+			r.fault("label-of-several", l.name.all, "Several parts of that name", fmt.Sprintf(
+				"Found %s as %s of the %s, but it is the %s and the %s. Give one of them another label.",
+				Quote(l.name.text), l.particular.Name, l.what, meant[0].Name(), meant[1].Name()))
+		case r.whole:
 			r.unknownLink(l, parts)
 		}
 	}

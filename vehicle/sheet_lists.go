@@ -55,7 +55,10 @@ func (r *sheetReader) listAdvice(b *opened, key, name string) string {
 	if near := Nearest(name, known); near != "" {
 		return fmt.Sprintf("Did you mean %q?", near)
 	}
-	return "Write the name of a block, one of " + plainList(known, "or") + "."
+	if len(known) > fewChoices {
+		return "Write the name of a part's block, such as \"window_net\" or \"fuel_cell\"."
+	}
+	return "Write the name of a part's block: " + plainList(known, "or") + "."
 }
 
 // enter notes that a type of part is in not_fitted or unfinished.

@@ -8,6 +8,9 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 )
 
+// rulebookBlocks are blocks that belong to a rulebook.
+var rulebookBlocks = []string{"rulebook", "chapter", "clause", "term", "table", "particular", "worked_case"}
+
 // everyPart are the names that stand in the block of any part beside its particulars.
 var everyPart = []string{"note", "not_fitted", "unfinished"}
 
@@ -18,7 +21,7 @@ func (r *sheetReader) isSheet() bool {
 	for _, source := range r.sheet.Sources {
 		empty = empty && len(source.Body.Attributes) == 0 && len(source.Body.Blocks) == 0
 		for _, block := range source.Body.Blocks {
-			if block.Type == "rulebook" || block.Type == "chapter" {
+			if (block.Type == "rulebook" || block.Type == "chapter") && !slices.ContainsFunc(r.sheet.Sources, hasCar) {
 				r.fault("rulebook-for-sheet", headerOf(block), "A rulebook, not a build sheet",
 					"Found a rulebook where the build sheet of a car is wanted. Name the file or folder that holds the car block, and give the rulebook after --rulebook.")
 				return false
@@ -88,6 +91,9 @@ func (r *sheetReader) placeOfName(b *opened, name string) string {
 			return fmt.Sprintf("%s has it for the %s: write it inside club %s { }.", Quote(x.Club), b.part.Type.Name, Quote(x.Club))
 		}
 	}
+	if t := r.typeNamed(name); t != nil {
+		return fmt.Sprintf("It is a block and stands elsewhere: %s.", r.placeOfBlock(t))
+	}
 	var elsewhere []string
 	for _, t := range r.sheet.Vocabulary.Types() {
 		if x := t.Particular(name); x != nil && x.Club == "" {
@@ -122,18 +128,28 @@ func (r *sheetReader) unknownBlock(b *opened, block *hclsyntax.Block) {
 	elsewhere := r.typeNamed(name)
 	switch near := Nearest(name, known); {
 	case advice != "":
+	case slices.Contains(rulebookBlocks, name):
+		code, advice = "block-misplaced", "It belongs to a rulebook. Move it there."
 	case b.particular(name) != nil:
 		advice = fmt.Sprintf("It is not a block: write %s = with its value.", name)
-	case elsewhere != nil && (elsewhere.AtTop || elsewhere.Within == r.sheet.Root.Type):
-		code, advice = "block-misplaced", fmt.Sprintf("Write %s at the top level of the sheet, outside any other block.", name)
 	case elsewhere != nil:
-		code, advice = "block-misplaced", fmt.Sprintf("Write it inside the block it belongs to: %s { %s { } }.", elsewhere.Within.example(), elsewhere.example())
+		code, advice = "block-misplaced", fmt.Sprintf("It stands elsewhere: %s.", r.placeOfBlock(elsewhere))
 	case near != "":
 		advice = fmt.Sprintf("Did you mean %s?", near)
+	case len(known) > fewChoices:
+		advice = "A sheet has the parts of a car, such as tube, seat or fuel_cell. Write the name of one, or say it in a note."
 	default:
 		advice = "There can be " + plainList(known, "and") + "."
 	}
 	b.fault(code, block.TypeRange, "A block out of place", fmt.Sprintf("Found the block %s in the %s. %s", Quote(name), b.what, advice))
+}
+
+// placeOfBlock says where the block of a type of part stands.
+func (r *sheetReader) placeOfBlock(t *PartType) string {
+	if t.AtTop || t.Within == r.sheet.Root.Type {
+		return fmt.Sprintf("write %s { } at the top level of the sheet, outside any other block", t.example())
+	}
+	return fmt.Sprintf("write it inside %s { %s { } }", t.Within.example(), t.example())
 }
 
 // typeNamed returns the type of part of the built-in vocabulary with that name.

@@ -66,12 +66,8 @@ func (r *sheetReader) read(pages []page) {
 
 // result is the sheet, or nil when there are faults in it.
 func (r *sheetReader) result(hash string) (*Sheet, hcl.Diagnostics) {
-	order := map[string]int{}
-	for i, source := range r.sheet.Sources {
-		order[source.Name] = i
-	}
 	slices.SortStableFunc(r.faults, func(a, b *hcl.Diagnostic) int {
-		return cmp.Or(cmp.Compare(order[a.Subject.Filename], order[b.Subject.Filename]),
+		return cmp.Or(strings.Compare(a.Subject.Filename, b.Subject.Filename),
 			cmp.Compare(a.Subject.Start.Byte, b.Subject.Start.Byte))
 	})
 	if r.faults.HasErrors() {

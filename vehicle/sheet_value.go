@@ -16,7 +16,6 @@ type entry struct {
 	particular *Particular
 	all        hcl.Range // of the whole value
 	instrument *Instrument
-	measured   hcl.Range // of measured_with, zero when not given
 	note       string
 }
 
@@ -30,9 +29,6 @@ func (n *entry) read(e hclsyntax.Expression) {
 	}
 	x := n.particular
 	switch {
-	case n.measured != (hcl.Range{}) && x.Kind != KindNumber && x.Kind != KindSize:
-		n.wrong("key-unfit", n.measured, "An instrument where nothing is measured", "measured_with",
-			"Only figures are measured: take it out.")
 	case len(readings) > 1 && x.Kind != KindNumber && x.Kind != KindSize:
 		n.wrong("one-value-wanted", n.all, "Several readings where one value is wanted", "readings",
 			"Only figures have several readings: write reading = and one value.")
@@ -86,7 +82,7 @@ func (n *entry) keep(x *Particular, v Value) {
 
 // saysNone reads "none", by which a sheet says that there is no such thing.
 func (n *entry) saysNone(e hclsyntax.Expression) bool {
-	if !isText(e) {
+	if !isText(e) || n.particular.Kind == KindTruth && !n.particular.MayBeAbsent {
 		return false
 	}
 	text, _, fault := n.source.Text(e)
@@ -97,8 +93,11 @@ func (n *entry) saysNone(e hclsyntax.Expression) bool {
 		n.keep(n.particular, Value{State: None, Note: n.note, Range: n.all})
 		return true
 	}
-	n.wrong("none-impossible", e.Range(), "None of what cannot be absent", `"none"`,
-		"There always is one. Write what it is, or leave the line out as long as it is not recorded.")
+	advice := "There always is one. Write what it is, or leave the line out as long as it is not recorded."
+	if n.particular.Kind == KindCount {
+		advice = "Write 0 where there is none, or leave the line out as long as it is not recorded."
+	}
+	n.wrong("none-impossible", e.Range(), "None of what cannot be absent", `"none"`, advice)
 	return true
 }
 
@@ -118,7 +117,7 @@ func (n *entry) wrongKind(e hclsyntax.Expression, advice string) {
 	if literal, ok := e.(*hclsyntax.LiteralValueExpr); ok && literal.Val.IsNull() {
 		advice = "Leave the line out as long as it is not recorded. " + advice
 	}
-	n.wrong(code, e.Range(), summary, Describe(e), advice)
+	n.wrong(code, e.Range(), summary, n.source.Describe(e), advice)
 }
 
 // groupKeys are the names in a group.
@@ -154,11 +153,10 @@ func (n *entry) group(group *hclsyntax.ObjectConsExpr) []hclsyntax.Expression {
 	if with := given["measured_with"]; with != nil {
 		sound = n.measuredWith(with) && sound
 	}
-	readings := n.readingsOf(group, given["reading"], given["readings"])
 	if !sound {
 		return nil
 	}
-	return readings
+	return n.readingsOf(group, given["reading"], given["readings"])
 }
 
 // groupKey is the name of an item of a group, and where it stands.
@@ -183,7 +181,7 @@ func (n *entry) readingsOf(group *hclsyntax.ObjectConsExpr, one, several hclsynt
 		if ok && len(list.Exprs) > 0 {
 			return list.Exprs
 		}
-		n.wrong("list-wanted", several.Range(), "Not a list", Describe(several)+" in readings", fmt.Sprintf("Write a list: readings = [%s, %s].", example, example))
+		n.wrong("list-wanted", several.Range(), "Not a list", n.source.Describe(several)+" in readings", fmt.Sprintf("Write a list: readings = [%s, %s].", example, example))
 	}
 	return nil
 }
@@ -194,7 +192,10 @@ func (n *entry) measuredWith(e hclsyntax.Expression) bool {
 	if !ok {
 		return false
 	}
-	n.measured = t.all
+	if kind := n.particular.Kind; kind != KindNumber && kind != KindSize {
+		n.wrong("key-unfit", t.all, "An instrument where nothing is measured", "measured_with", "Only figures are measured: take it out.")
+		return false
+	}
 	if n.instrument = n.instrumentNamed(t.text); n.instrument != nil || !n.whole {
 		return true
 	}
@@ -204,7 +205,7 @@ func (n *entry) measuredWith(e hclsyntax.Expression) bool {
 	}
 	advice := fmt.Sprintf("Describe it at the top level: instrument %s { tolerance = \"0.05 mm\" }.", Quote(t.text))
 	if near := Nearest(t.text, labels); near != "" {
-		advice = fmt.Sprintf("Did you mean %s? If not: %s", Quote(near), advice)
+		advice = fmt.Sprintf("Did you mean %s? If not, add it: %s", Quote(near), advice)
 	}
 	n.wrong("unknown-instrument", t.all, "Unknown instrument", "measured_with = "+Quote(t.text), advice)
 	return false

@@ -36,7 +36,11 @@ func (n *entry) figure(e hclsyntax.Expression) (quantity.Figure, hcl.Range, bool
 		}
 	} else {
 		if !isText(e) {
-			n.wrongKind(e, fmt.Sprintf("Write a figure with its unit in double quotes, as in %s.", n.example()))
+			advice := fmt.Sprintf("Write a figure with its unit in double quotes, as in %s.", n.example())
+			if _, ok := e.(*hclsyntax.TupleConsExpr); ok {
+				advice = fmt.Sprintf("Write several readings as { readings = [%s, %s] }.", n.example(), n.example())
+			}
+			n.wrongKind(e, advice)
 			return quantity.Figure{}, hcl.Range{}, false
 		}
 		read, at, fault := n.source.Text(e)
@@ -127,6 +131,12 @@ func withinPlausible(x *Particular, v float64) bool {
 	return x.Plausible.Contains(v) || same.Same(v, x.Plausible.Low) || same.Same(v, x.Plausible.High)
 }
 
+// usualUnits are units that people mistake for one another.
+var usualUnits = []string{
+	"mm", "cm", "m", "in", "ft", "g", "kg", "t", "lb", "ml", "l", "US gal", "mm2", "cm2", "in2",
+	"kPa", "MPa", "bar", "psi", "N", "kN", "lbf", "N.m", "lbf.ft", "deg", "rad", "degC", "degF", "km/h", "mph",
+}
+
 // likelyMeant is the figure with another unit, with which it would be plausible; "" when
 // no unit makes it so.
 func likelyMeant(x *Particular, figure quantity.Figure) string {
@@ -134,7 +144,12 @@ func likelyMeant(x *Particular, figure quantity.Figure) string {
 	if number == nil {
 		return ""
 	}
-	units := append([]quantity.Unit{x.Unit}, quantity.FormulaUnits()...)
+	units := []quantity.Unit{x.Unit}
+	for _, name := range usualUnits {
+		if u, err := quantity.FindUnit(name); err == nil {
+			units = append(units, u)
+		}
+	}
 	for _, u := range units {
 		if u != figure.Unit && u.Dimension() == x.Dimension && u.Convertible() && withinPlausible(x, u.ToSI(number)) {
 			return quantity.FormatNumber(figure.Reading, figure.Unit, figure.Decimals) + " " + u.Name()

@@ -114,18 +114,10 @@ func (n *entry) choice(e hclsyntax.Expression) {
 func (n *entry) truth(e hclsyntax.Expression) {
 	truth, ok := truthOf(e)
 	if !ok {
-		n.wrong("truth-wanted", e.Range(), "Neither true nor false", n.shown(e), "Write true or false, without quotes.")
+		n.wrong("truth-wanted", e.Range(), "Neither true nor false", n.source.Describe(e), "Write true or false, without quotes.")
 		return
 	}
 	n.set(n.particular, Value{Truth: truth})
-}
-
-// shown is a text as it is written, anything else in a few words.
-func (n *entry) shown(e hclsyntax.Expression) string {
-	if text, _, fault := n.source.Text(e); fault == nil {
-		return Quote(text)
-	}
-	return Describe(e)
 }
 
 // partName reads the label of a part of another type, which is looked up once all parts

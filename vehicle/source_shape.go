@@ -53,7 +53,7 @@ func (s *shape) step() bool {
 	case bytes.HasPrefix(rest, []byte("/*")):
 		length := bytes.Index(rest[2:], []byte("*/"))
 		if length < 0 {
-			return s.stop("not-closed", 2, "A remark without its end", "Write */ after the remark that begins here.")
+			return s.stop("not-closed", 2, "A remark without its end", "Found /* and nowhere a */ after it. Write */ after the remark, or begin each of its lines with #.")
 		}
 		s.at += length + 4
 	case c == '"':

@@ -73,6 +73,9 @@ func rewordSyntax(source *Source, found hcl.Diagnostics) (faults hcl.Diagnostics
 	slices.SortStableFunc(found, byPlace)
 	found = slices.CompactFunc(found, func(a, b *hcl.Diagnostic) bool { return byPlace(a, b) == 0 })
 	for i, d := range found {
+		if i > 0 && found[i-1].Summary == "Invalid multi-line string" {
+			break // from there on the parser has taken texts for what is between them
+		}
 		if i == syntaxLimit {
 			faults = append(faults, Fault("more-faults", *d.Subject, "More faults follow", fmt.Sprintf(
 				"Found %d more faults of this sort in the file. Mend those above first.", len(found)-i)))
@@ -92,6 +95,9 @@ func (s *Source) rewordOne(d *hcl.Diagnostic) *hcl.Diagnostic {
 	if !known {
 		words = syntaxRest
 	}
+	if d.Summary == "Invalid expression" && s.lineEnds(*d.Subject) {
+		words = syntaxFaults["Missing expression"]
+	}
 	at := *d.Subject
 	if words.code == "not-closed" && d.Context != nil {
 		// The parser points at the end of the file, which is no help.
@@ -102,15 +108,21 @@ func (s *Source) rewordOne(d *hcl.Diagnostic) *hcl.Diagnostic {
 
 // foundAt says what stands at a range: its first line.
 func (s *Source) foundAt(at hcl.Range) string {
-	text := s.Bytes[min(at.Start.Byte, len(s.Bytes)):min(at.End.Byte, len(s.Bytes))]
-	line, _, _ := bytes.Cut(text, []byte("\n"))
 	switch {
 	case at.Start.Byte >= len(s.Bytes):
 		return "The file ends here. "
-	case len(bytes.TrimSpace(line)) == 0:
+	case s.lineEnds(at):
 		return "The line ends here. "
 	}
-	return "Found " + Quote(strings.TrimSpace(string(line))) + ". "
+	line, _, _ := strings.Cut(string(s.Bytes[at.Start.Byte:min(at.End.Byte, len(s.Bytes))]), "\n")
+	return "Found " + Quote(strings.TrimSpace(line)) + ". "
+}
+
+// lineEnds reports whether nothing but a remark follows at a range in its line.
+func (s *Source) lineEnds(at hcl.Range) bool {
+	line, _, _ := bytes.Cut(s.Bytes[min(at.Start.Byte, len(s.Bytes)):min(at.End.Byte, len(s.Bytes))], []byte("\n"))
+	line = bytes.TrimSpace(line)
+	return len(line) == 0 || line[0] == '#' || bytes.HasPrefix(line, []byte("//"))
 }
 
 // namedTwice is the fault for a name that is given a second time, at at, in one block.

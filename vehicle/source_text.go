@@ -24,7 +24,7 @@ func (s *Source) Text(e hclsyntax.Expression) (text string, at *PositionMap, fau
 		return s.Text(e.Wrapped)
 	}
 	return "", nil, Fault("text-wanted", e.Range(), "Not a text",
-		fmt.Sprintf("Found %s where a text in double quotes is wanted. Write it as \"…\".", Describe(e)))
+		fmt.Sprintf("Found %s where a text is wanted. Write it in double quotes: \"…\".", s.Describe(e)))
 }
 
 // decodeText decodes the text that stands at a range, delimiters included.
@@ -91,6 +91,31 @@ func refuseControl(text string, at *PositionMap) *hcl.Diagnostic {
 // direction of writing (Unicode Standard Annex 9, section 2).
 func isSteering(r rune) bool {
 	return unicode.IsControl(r) || '\u202a' <= r && r <= '\u202e' || '\u2066' <= r && r <= '\u2069'
+}
+
+// Describe says what an expression is and how it is written, for messages: "the number 3",
+// "the text \"three\"", "the formula \"1 + 2\"".
+func (s *Source) Describe(e hclsyntax.Expression) string {
+	written := string(s.Bytes[e.Range().Start.Byte:e.Range().End.Byte])
+	if _, ok := s.Number(e); ok {
+		return "the number " + written
+	}
+	switch e := e.(type) {
+	case *hclsyntax.TemplateExpr:
+		if text, _, fault := s.Text(e); fault == nil {
+			return "the text " + Quote(text)
+		}
+	case *hclsyntax.TupleConsExpr:
+		if len(e.Exprs) == 0 {
+			return "an empty list"
+		}
+	case *hclsyntax.ScopeTraversalExpr:
+		return "the bare word " + Quote(written)
+	}
+	if !s.isLiteral(e) {
+		return "the formula " + Quote(written)
+	}
+	return Describe(e)
 }
 
 // Describe says in a few words what sort of thing an expression is, for messages: "the

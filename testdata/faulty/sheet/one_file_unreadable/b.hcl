@@ -1,0 +1,3 @@
+car "Tessel 16" {
+  overall_width = 1700 mm # want 24 line-too-long `Found "mm"\. A value ends its line\. A figure with its unit stands in double quotes, as in wall = "2\.5 mm"\.$`
+}

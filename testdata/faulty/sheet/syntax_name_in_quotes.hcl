@@ -1,0 +1,2 @@
+"car" "Tessel 16" { # want 1 line-not-understood `Found "\\""\. Names stand without quotes, only values and labels have them: name = "value"\.$`
+}

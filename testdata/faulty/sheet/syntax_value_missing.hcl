@@ -1,0 +1,4 @@
+car "Tessel 16" {
+  chassis =
+}
+# want@-2 12 value-missing `The line ends here\. Write a value after the =, as in wall = "2\.5 mm"\.$`
