@@ -24,36 +24,35 @@ func (l *loader) readAcross(c *Clause, f *fields) *Scope {
 			break
 		}
 		binding, parts := l.naming(f, "across", t, scope)
-		if binding == nil {
-			continue
+		if parts != nil {
+			c.Across = append(c.Across, Across{Binding: binding, List: parts})
 		}
-		c.Across = append(c.Across, Across{Binding: binding, List: parts})
 		scope = scope.With(binding)
 	}
 	return scope
 }
 
-// naming reads "tube in cage.tubes": a name for each part of a list in turn. The binding is
-// nil when it is wrong; with a fault in the list alone it has the name but no type, so that
-// formulas which use the name can still be looked at.
+// naming reads "tube in cage.tubes": a name for each part of a list in turn. Where that has
+// a fault, the formula is nil and the binding has no type, so that the formulas which use
+// the name are looked at for what else is wrong with them.
 func (l *loader) naming(f *fields, key string, t written, scope *Scope) (*Binding, *Formula) {
 	name, start, ok := cutNaming(t.text)
 	if !ok {
 		f.fault("naming-form", t.all, "Not a name and a list", fmt.Sprintf(
 			"Found %s as %s of the %s. Write a name, the word in and a list of parts: \"tube in cage.tubes\".", vehicle.Quote(t.text), key, f.what))
-		return nil, nil
+		return &Binding{Name: l.guessName(t.text)}, nil
 	}
 	from := strings.Index(t.text, name)
 	at := t.at.Range(utf8.RuneCountInString(t.text[:from]), utf8.RuneCountInString(t.text[:from+len(name)]))
 	if found := l.nameFault(name); found != "" {
 		f.fault("name-taken", at, "A name that cannot be used", fmt.Sprintf(
 			"Found %s as a name in %s of the %s. %s", vehicle.Quote(name), key, f.what, found))
-		return nil, nil
+		return &Binding{Name: name}, nil
 	}
 	if scope.Binding(name) != nil {
 		f.fault("name-taken", at, "A name used twice", fmt.Sprintf(
 			"Found %s twice as a name in %s of the %s. Give the second its own name.", name, key, f.what))
-		return nil, nil
+		return &Binding{Name: name}, nil
 	}
 	// Blanks in place of the naming keep every place of the list in the text.
 	list := strings.Repeat(" ", utf8.RuneCountInString(t.text[:start])) + t.text[start:]
@@ -70,6 +69,19 @@ func (l *loader) naming(f *fields, key string, t written, scope *Scope) (*Bindin
 		return &Binding{Name: name}, nil
 	}
 	return &Binding{Name: name, Is: *is.Item}, &Formula{Source: t.text, Tree: tree, Position: t.at, Range: t.all}
+}
+
+// guessName is the name that was most likely meant where none can be made out: that of a
+// part of the list, or the first word.
+func (l *loader) guessName(text string) string {
+	words := strings.Fields(text)
+	_, list, _ := strings.Cut(words[len(words)-1], ".")
+	for _, t := range l.book.Vocabulary.Types() {
+		if len(words) == 1 && t.Repeats() && (t.Plural == list || t.Plural == words[0]) {
+			return t.Name
+		}
+	}
+	return words[0]
 }
 
 // cutNaming cuts "tube in cage.tubes" into the name and the byte where the list starts.

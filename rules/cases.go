@@ -3,6 +3,7 @@ package rules
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"github.com/hashicorp/hcl/v2"
 
@@ -61,17 +62,15 @@ func (l *loader) caseClause(f *fields) *Clause {
 	if number == "" {
 		return nil
 	}
-	var numbers []string
 	for _, chapter := range l.book.Chapters {
 		for _, c := range chapter.Clauses {
 			if foldNumber(c.Number) == foldNumber(number) {
 				return c
 			}
-			numbers = append(numbers, c.Number)
 		}
 	}
 	f.fault("no-such-clause", f.at("clause"), "No such clause", fmt.Sprintf(
-		"Found %s as clause of the %s, but the rulebook has no clause of that number. %s", vehicle.Quote(number), f.what, near(number, numbers)))
+		"Found %s as clause of the %s, but the rulebook has no clause of that number. Write the number as the clause has it.", vehicle.Quote(number), f.what))
 	return nil
 }
 
@@ -113,8 +112,8 @@ func (l *loader) readSubject(w *WorkedCase, f *fields) {
 	folded := vehicle.FoldText(w.Subject)
 	if !slices.ContainsFunc(labels, func(label string) bool { return vehicle.FoldText(label) == folded }) {
 		f.fault("no-such-subject", f.at("subject"), "No such subject", fmt.Sprintf(
-			"Found %s as subject, but as_built has no part of that label over which clause %s runs. %s",
-			vehicle.Quote(w.Subject), w.Clause.Number, near(w.Subject, labels)))
+			"Found %s as subject, but as_built has no part of that label over which clause %s runs. Its parts are: %s.",
+			vehicle.Quote(w.Subject), w.Clause.Number, strings.Join(labels, ", ")))
 	}
 }
 

@@ -36,7 +36,7 @@ func (l *loader) readChapters() {
 		}
 		l.book.Chapters = append(l.book.Chapters, chapter)
 	}
-	if len(clauses) == 0 {
+	if len(clauses) == 0 && !l.faults.HasErrors() {
 		l.report(vehicle.Warning("no-clauses", l.book.Range, "A rulebook without clauses",
 			"The rulebook has no clause, so nothing will be checked. Write its clauses into chapters: chapter \"4\" { clause \"4.1\" { … } }."))
 	}
@@ -124,7 +124,11 @@ func (l *loader) formula(f *fields, key string, scope *Scope, want Type) *Formul
 	if tree == nil || faults.HasErrors() {
 		return nil
 	}
-	return &Formula{Source: t.text, Tree: tree, Position: t.at, Range: t.all}
+	formula := &Formula{Source: t.text, Tree: tree, Position: t.at, Range: t.all}
+	if !l.refuseExtent(f, formula) {
+		return nil
+	}
+	return formula
 }
 
 // refuseSubject reports where applies reads a variable of across: it is asked before there

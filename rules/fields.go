@@ -155,19 +155,20 @@ func (f *fields) line(key string) string {
 // labelAt reads one label of the block: one line, not empty.
 func (f *fields) labelAt(i int) (text string, ok bool) {
 	at := f.block.LabelRanges[i]
-	text = f.block.Labels[i]
-	if f.writtenAt(at) != text {
-		t, ok := f.textOf("name", &hclsyntax.TemplateExpr{SrcRange: at})
-		if !ok {
-			return "", false
-		}
-		text = t.text
-	}
-	text = strings.TrimSpace(text)
-	if strings.ContainsAny(text, "\r\n") {
-		f.fault("one-line-wanted", at, "Several lines where one is wanted", fmt.Sprintf(
-			"The name of the %s has several lines. Write it on one.", f.what))
+	text, fault := f.source.Label(f.block, i)
+	if fault != nil {
+		f.report(fault)
 		return "", false
 	}
-	return text, true
+	text = strings.TrimSpace(text)
+	switch {
+	case text == "":
+		f.fault("text-empty", at, "An empty name", fmt.Sprintf("The name of the %s is empty. Write it out.", f.what))
+	case strings.ContainsAny(text, "\r\n"):
+		f.fault("one-line-wanted", at, "Several lines where one is wanted", fmt.Sprintf(
+			"The name of the %s has several lines. Write it on one.", f.what))
+	default:
+		return text, true
+	}
+	return "", false
 }

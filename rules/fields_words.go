@@ -103,8 +103,10 @@ func (f *fields) count(key string, most int) int {
 
 // page reads a page: a plain number, or a text such as "31 to 33".
 func (f *fields) page() string {
-	if literal, ok := f.value("page").(*hclsyntax.LiteralValueExpr); ok && !literal.Val.IsNull() && literal.Val.Type() == cty.Number {
-		return f.writtenAt(literal.SrcRange)
+	if e := f.value("page"); e != nil {
+		if number, ok := f.source.Number(e); ok {
+			return number
+		}
 	}
 	return f.line("page")
 }

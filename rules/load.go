@@ -35,6 +35,7 @@ type loader struct {
 	blocks  map[string][]located
 	book    *Rulebook
 	scope   *Scope
+	extents map[*Term]extent
 	faults  hcl.Diagnostics
 }
 
@@ -53,6 +54,7 @@ func Load(folder fs.FS, name, shown string, v *vehicle.Vocabulary) (*Rulebook, h
 		sources: sources,
 		beside:  map[string][]byte{},
 		blocks:  map[string][]located{},
+		extents: map[*Term]extent{},
 		book:    &Rulebook{Vocabulary: v},
 		faults:  faults,
 	}
@@ -145,8 +147,11 @@ func (l *loader) refuseStrangers(source *vehicle.Source) {
 	}
 }
 
+// mostFaults is how many faults of a rulebook are told one by one.
+const mostFaults = 500
+
 // sortFaults brings the faults into the order of the files, and within a file into that of
-// the text, whatever order they were found in.
+// the text, whatever order they were found in. What is too much to read is cut off.
 func (l *loader) sortFaults() {
 	order := map[string]int{}
 	for i, source := range l.sources {
@@ -158,6 +163,11 @@ func (l *loader) sortFaults() {
 			strings.Compare(a.Subject.Filename, b.Subject.Filename),
 			cmp.Compare(a.Subject.Start.Byte, b.Subject.Start.Byte))
 	})
+	if more := len(l.faults) - mostFaults; more > 0 {
+		next := *l.faults[mostFaults].Subject
+		l.faults = append(l.faults[:mostFaults], vehicle.Fault("more-faults", next, "More faults follow", fmt.Sprintf(
+			"Found %d more faults from here on. Mend those above first.", more)))
+	}
 }
 
 // hash is the SHA-256 over the files of the rulebook, tables beside it included, in the

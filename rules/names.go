@@ -48,7 +48,7 @@ var reserved = sync.OnceValue(func() map[string]string {
 		list[u.Formula()] = "a unit"
 	}
 	for _, name := range given {
-		list[name] = "a word that every formula has"
+		list[name] = "a word with a meaning of its own"
 	}
 	return list
 })

@@ -150,11 +150,11 @@ func (l *loader) checkTerm(d *draft) {
 	if d.f.has("given") {
 		d.term.Given = &Binding{}
 		if t, ok := d.f.text("given"); ok {
-			if binding, _ := l.naming(d.f, "given", t, scope); binding != nil {
-				d.term.Given = binding
-				scope = scope.With(binding)
-			}
+			d.term.Given, _ = l.naming(d.f, "given", t, scope)
+			scope = scope.With(d.term.Given)
 		}
 	}
-	d.term.Means = l.formula(d.f, "means", scope, Type{})
+	if d.term.Means = l.formula(d.f, "means", scope, Type{}); d.term.Means != nil {
+		l.extents[d.term] = l.extentOf(d.term.Means.Tree)
+	}
 }
