@@ -49,9 +49,9 @@ func (c Column) readFigure(cell *TableCell, raw rawCell, band bool) *hcl.Diagnos
 	case !isOne(figure):
 		return vehicle.Fault("one-figure-wanted", raw.all, "One figure is wanted", fmt.Sprintf(
 			"Found %s in the column %s. A limit is a single figure: write it without a tolerance or a sign.", vehicle.Quote(raw.trimmed()), c.Name))
-	case figure.Unit.Dimension() != c.Is.Dimension:
+	case figure.Unit.Dimension() != c.Is.Dimension || c.Like != nil && figure.Unit.Convertible() != c.Like.Unit.Convertible():
 		return c.wrongUnit(figure, raw)
-	case c.Is.Whole && (figure.Reading < 0 || figure.Reading != math.Trunc(figure.Reading)):
+	case c.Is.Whole && (figure.Unit != quantity.Unit{} || figure.Reading < 0 || figure.Reading != math.Trunc(figure.Reading)):
 		return vehicle.Fault("count-wanted", raw.all, "A count is wanted", fmt.Sprintf(
 			"Found %s in the column %s. Write a whole number.", vehicle.Quote(raw.trimmed()), c.Name))
 	case c.Like != nil && !c.Like.Plausible.Contains(figure.Reading):
@@ -68,18 +68,18 @@ func (c Column) readFigure(cell *TableCell, raw rawCell, band bool) *hcl.Diagnos
 
 // wrongUnit is the fault for a figure that does not measure what its column does.
 func (c Column) wrongUnit(figure quantity.Figure, raw rawCell) *hcl.Diagnostic {
-	if figure.Unit == (quantity.Unit{}) {
+	if figure.Unit == (quantity.Unit{}) && c.Like != nil {
 		return vehicle.Fault("unit-missing", raw.all, "A unit is missing", fmt.Sprintf(
 			"Found %s without a unit in the column %s. Write the unit too, as in \"%s %s\".",
 			vehicle.Quote(raw.trimmed()), c.Name, raw.trimmed(), c.Like.Unit.Name()))
 	}
-	if c.Is.Dimension.IsNone() {
+	if c.Like == nil || c.Like.Unit == (quantity.Unit{}) {
 		return vehicle.Fault("wrong-dimension", raw.all, "A unit too many", fmt.Sprintf(
 			"Found %s in the column %s, which holds plain numbers. Write it without a unit.", vehicle.Quote(raw.trimmed()), c.Name))
 	}
 	return vehicle.Fault("wrong-dimension", raw.all, "A unit of another kind", fmt.Sprintf(
-		"Found %s, which is a %s, in the column %s, which holds a %s. Write it in a unit such as %s.",
-		vehicle.Quote(raw.trimmed()), figure.Unit.Dimension(), c.Name, c.Is.Dimension, c.Like.Unit.Name()))
+		"Found %s in the column %s, which holds %s. Write it in a unit such as %s.",
+		vehicle.Quote(raw.trimmed()), c.Name, c.Is, c.Like.Unit.Name()))
 }
 
 // readDay reads a day.

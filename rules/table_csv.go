@@ -57,16 +57,22 @@ func (l *loader) rowsOf(t *Table, c *csvFile) []rawRow {
 			l.report(c.formFault(err))
 			return nil
 		}
-		raw := c.rowAt(r, record)
+		raw := c.rowAt(r, record, mostColumns)
 		if order == nil {
 			if order = l.headerOrder(t, raw); order == nil {
 				return nil
 			}
 			continue
 		}
-		if row, ok := l.inOrder(t, raw, order); ok {
-			rows = append(rows, row)
+		if len(record) != len(order) {
+			l.report(c.lengthFault(t, raw, len(record)))
+			continue
 		}
+		row := rawRow{cells: make([]rawCell, len(order)), at: raw.at}
+		for i, cell := range raw.cells {
+			row.cells[order[i]] = cell
+		}
+		rows = append(rows, row)
 	}
 }
 
@@ -95,7 +101,7 @@ func (l *loader) headerOrder(t *Table, header rawRow) []int {
 	var order []int
 	good := true
 	first := map[int]hcl.Range{}
-	for _, cell := range header.cells[:min(len(header.cells), mostColumns)] {
+	for _, cell := range header.cells {
 		name := cell.trimmed()
 		i := slices.IndexFunc(t.Columns, func(c Column) bool { return c.Name == name })
 		if before, twice := first[i]; twice {
@@ -131,17 +137,9 @@ func separatorAdvice(name string) string {
 	return "Add it to columns, or take it out of the file."
 }
 
-// inOrder puts the cells of a line in the order of the columns.
-func (l *loader) inOrder(t *Table, raw rawRow, order []int) (row rawRow, ok bool) {
-	if len(raw.cells) != len(order) {
-		l.report(vehicle.Fault("row-length", raw.at, "Cells do not fit the columns", fmt.Sprintf(
-			"Found a line of %d for the %d columns %s. Write one cell for each, and a cell with a comma in it in double quotes.",
-			len(raw.cells), len(order), listOf(columnNames(t), "and"))))
-		return row, false
-	}
-	row = rawRow{cells: make([]rawCell, len(order)), at: raw.at}
-	for i, cell := range raw.cells {
-		row.cells[order[i]] = cell
-	}
-	return row, true
+// lengthFault is the fault of a line that has not one cell for each column.
+func (c *csvFile) lengthFault(t *Table, raw rawRow, length int) *hcl.Diagnostic {
+	return vehicle.Fault("row-length", raw.at, "Cells do not fit the columns", fmt.Sprintf(
+		"Found a line of %d for the %d columns %s. Write one cell for each, and a cell with a comma in it in double quotes.",
+		length, len(t.Columns), listOf(columnNames(t), "and")))
 }

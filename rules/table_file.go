@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/csv"
 	"sort"
+	"unicode/utf8"
 
 	"github.com/apparentlymart/go-textseg/v15/textseg"
 	"github.com/hashicorp/hcl/v2"
@@ -46,19 +47,28 @@ func (c *csvFile) place(offset int) hcl.Pos {
 	if c.last.Line == line && c.last.Byte <= offset {
 		at = c.last
 	}
-	if at.Byte < offset {
-		clusters, _ := textseg.TokenCount(c.data[at.Byte:offset], textseg.ScanGraphemeClusters)
-		at.Column += clusters
-	}
+	at.Column += columnsOf(c.data[at.Byte:max(at.Byte, offset)])
 	at.Byte = offset
 	c.last = at
 	return at
 }
 
-// rowAt gives the cells of a line their places.
-func (c *csvFile) rowAt(r *csv.Reader, record []string) rawRow {
-	raw := rawRow{}
-	for i, text := range record {
+// columnsOf counts the grapheme clusters of a piece of a line. In plain ASCII each
+// character is one, but for CR LF, which ends a line.
+func columnsOf(text []byte) int {
+	for _, b := range text {
+		if b >= utf8.RuneSelf || b == '\r' {
+			clusters, _ := textseg.TokenCount(text, textseg.ScanGraphemeClusters)
+			return clusters
+		}
+	}
+	return len(text)
+}
+
+// rowAt gives the first cells of a line, at most most, their places.
+func (c *csvFile) rowAt(r *csv.Reader, record []string, most int) rawRow {
+	var raw rawRow
+	for i, text := range record[:min(len(record), most)] {
 		line, column := r.FieldPos(i)
 		raw.cells = append(raw.cells, c.cellAt(text, c.lines[line-1]+column-1))
 	}

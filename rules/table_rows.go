@@ -72,14 +72,11 @@ func emptyOr(e hclsyntax.Expression) string {
 func (f *fields) cellInline(e hclsyntax.Expression) rawCell {
 	whole := e.Range()
 	all := func(int, int) hcl.Range { return whole }
-	if literal, ok := e.(*hclsyntax.LiteralValueExpr); ok && !literal.Val.IsNull() &&
-		(literal.Val.Type() == cty.Number || literal.Val.Type() == cty.Bool) {
-		return rawCell{text: f.writtenAt(whole), place: all, all: whole}
+	if number, ok := f.source.Number(e); ok {
+		return rawCell{text: number, place: all, all: whole}
 	}
-	if minus, ok := e.(*hclsyntax.UnaryOpExpr); ok && minus.Op == hclsyntax.OpNegate {
-		if inner, ok := minus.Val.(*hclsyntax.LiteralValueExpr); ok && !inner.Val.IsNull() && inner.Val.Type() == cty.Number {
-			return rawCell{text: f.writtenAt(whole), place: all, all: whole}
-		}
+	if literal, ok := e.(*hclsyntax.LiteralValueExpr); ok && !literal.Val.IsNull() && literal.Val.Type() == cty.Bool {
+		return rawCell{text: f.writtenAt(whole), place: all, all: whole}
 	}
 	text, at, fault := f.source.Text(e)
 	if fault != nil {
@@ -94,18 +91,10 @@ func (f *fields) writtenAt(at hcl.Range) string {
 	return string(f.source.Bytes[at.Start.Byte:at.End.Byte])
 }
 
-// mostFaults is how many faults in the rows of one table are told one by one.
-const mostFaults = 50
-
 // readCells reads the cells of the rows into the table.
 func (l *loader) readCells(t *Table, rows []rawRow) {
-	places, before := map[string]hcl.Range{}, len(l.faults)
+	places := map[string]hcl.Range{}
 	for _, raw := range rows {
-		if len(l.faults)-before >= mostFaults {
-			l.report(vehicle.Fault("more-faults", raw.at, "More faults may follow",
-				"The rows from here on were not looked at. Mend those above first."))
-			return
-		}
 		row, good := l.readRow(t, raw)
 		if !good {
 			continue
