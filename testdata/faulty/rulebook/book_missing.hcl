@@ -1,0 +1,3 @@
+chapter "4" { # want 1 no-rulebook "Found no rulebook block"
+  title = "Safety cage"
+}
