@@ -40,6 +40,9 @@ func CheckText(source string, scope *Scope, want Type) (Node, []Fault) {
 	if tree != nil && len(c.faults) == 0 {
 		tree = c.wanted(tree, want)
 	}
+	if tree != nil && c.chained && c.isUnrolledTooFar(tree) {
+		c.faults = append(c.faults, c.tooLarge())
+	}
 	if tree != nil && len(c.faults) == 0 && !scope.quick {
 		c.secondReading(read)
 	}
@@ -51,6 +54,19 @@ func CheckText(source string, scope *Scope, want Type) (Node, []Fault) {
 		return nil, nil
 	}
 	return tree, nil
+}
+
+// isUnrolledTooFar reports whether a tree grows beyond measure where the middles of chains
+// such as 1 < x < 3, which stand in it twice, hold chains themselves: whoever walks the
+// tree would walk the innermost two to the power of their depth times.
+func (c *checker) isUnrolledTooFar(tree Node) bool {
+	visits := 0
+	for range Walk(tree) {
+		if visits++; visits > 4*c.scope.names.parts {
+			return true
+		}
+	}
+	return false
 }
 
 // inOrder sorts faults by place and drops what is told twice.
@@ -71,6 +87,7 @@ type checker struct {
 	exact    []exactConstant
 	repeated ast.Node // the middle of 1 < x < 3, which expr's tree holds twice,
 	again    Node     // and what it was checked to
+	chained  bool     // there is such a middle
 }
 
 // fault notes a fault and returns nil, the node of something that cannot be used.

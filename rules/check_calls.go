@@ -111,7 +111,7 @@ func (c *checker) recorded(at Span, arguments []ast.Node) Node {
 	if _, ok := of.(*Read); !ok {
 		advice := "Name a particular of a part, as in recorded(seat.serial)."
 		if kind := of.Type().Kind; kind == Part || kind == List {
-			advice = fmt.Sprintf("For a part write fitted(%s).", c.text(of.Span()))
+			advice = fmt.Sprintf("For a part write fitted(%s).", c.code(of.Span()))
 		}
 		return c.fault(CodeFormulaKind, of.Span(), advice, "%s is not read from the build sheet as one particular.", c.quote(of.Span()))
 	}
@@ -142,7 +142,7 @@ func (c *checker) fitted(at Span, arguments []ast.Node) Node {
 	if of.Type().Kind == Part {
 		advice = "It stands for a part that is there; ask its particulars."
 	} else if _, ok := of.(*Read); ok {
-		advice = fmt.Sprintf("For a particular write recorded(%s).", c.text(of.Span()))
+		advice = fmt.Sprintf("For a particular write recorded(%s).", c.code(of.Span()))
 	}
 	return c.fault(CodeFormulaKind, of.Span(), advice, "%s is not the name of a part.", c.quote(of.Span()))
 }

@@ -16,7 +16,7 @@ var senses = map[string]Comparison{"==": Equal, "!=": NotEqual, "<": Less, "<=":
 // comparison checks a == b and its kin. The middle of 1 < x < 3 stands twice in expr's
 // tree and is checked once.
 func (c *checker) comparison(n *ast.BinaryNode) Node {
-	if c.afterNot(n) {
+	if n.Left != c.repeated && c.afterNot(n) {
 		return nil
 	}
 	left := c.leftOf(n)
@@ -46,6 +46,7 @@ func (c *checker) comparison(n *ast.BinaryNode) Node {
 // before it in a chain.
 func (c *checker) leftOf(n *ast.BinaryNode) Node {
 	if n.Left == c.repeated && c.repeated != nil {
+		c.chained = true
 		return c.again
 	}
 	return c.check(n.Left)
@@ -63,9 +64,10 @@ func (c *checker) afterNot(n *ast.BinaryNode) bool {
 	}
 	c.check(not.Node)
 	end, advice := by.To, "Put the comparison in brackets: not (a == b)."
-	if right := c.check(n.Right); right != nil {
+	right := c.check(n.Right)
+	if c.repeated, c.again = n.Right, right; right != nil {
 		end = c.widenRight(right.Span().To, by.From)
-		advice = fmt.Sprintf("Write %s (%s).", c.text(sign), strings.TrimSpace(c.text(Span{sign.To, end})))
+		advice = fmt.Sprintf("Write %s (%s).", c.code(sign), strings.TrimSpace(c.code(Span{sign.To, end})))
 	}
 	c.fault(CodeFormulaNot, Span{sign.From, end}, advice, "%s turns only what follows it at once, not the whole comparison.", c.quote(sign))
 	return true
@@ -136,11 +138,11 @@ func (c *checker) differentKinds(at Span, left, right Node, done string) {
 	advice := "Only values of one kind can be " + done + "."
 	for _, pair := range [2][2]Node{{left, right}, {right, left}} {
 		if k, ok := pair[0].(*Constant); ok && k.Is.Kind == Text && pair[1].Type().Kind == Date {
-			advice = fmt.Sprintf("Write date(%s).", c.text(k.At))
+			advice = fmt.Sprintf("Write date(%s).", c.code(k.At))
 		} else if ok && k.Is.Kind == Text && pair[1].Type().Kind == Number {
 			advice = "Write a number without quotes, with its unit: 45*mm."
 		} else if ok && k.Is.Kind == Number && pair[1].Type().Kind == Date {
-			advice = fmt.Sprintf("Write a day, as in date('2027-01-01'), or compare the year: year_of(%s).", c.text(pair[1].Span()))
+			advice = fmt.Sprintf("Write a day, as in date('2027-01-01'), or compare the year: year_of(%s).", c.code(pair[1].Span()))
 		} else if ok && k.Is.Kind == Text && pair[1].Type().Kind == Truth {
 			advice = "Write true or false without quotes."
 		}

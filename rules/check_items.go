@@ -79,7 +79,7 @@ func (c *checker) within(n *ast.BinaryNode) Node {
 	if list.Type().Kind != List {
 		advice := "Write a list, as in x in ['a', 'b']."
 		if list.Type().Kind == Text {
-			advice = fmt.Sprintf("For a piece of a text write %s contains %s.", c.text(list.Span()), c.text(of.Span()))
+			advice = fmt.Sprintf("For a piece of a text write %s contains %s.", c.code(list.Span()), c.code(of.Span()))
 		}
 		return c.fault(CodeFormulaKind, list.Span(), advice, "%s is %s, not a list.", c.quote(list.Span()), list.Type())
 	}
@@ -91,7 +91,7 @@ func (c *checker) within(n *ast.BinaryNode) Node {
 	}
 	member := *list.Type().Item
 	if member.Kind == Part || member.Kind == Row {
-		return c.fault(CodeFormulaKind, at, fmt.Sprintf("Write any(%s, …), or in map(%s, …).", c.text(list.Span()), c.text(list.Span())), "%s is %s, and %s is none of those.", c.quote(list.Span()), list.Type(), c.quote(of.Span()))
+		return c.fault(CodeFormulaKind, at, fmt.Sprintf("Write any(%s, …), or in map(%s, …).", c.code(list.Span()), c.code(list.Span())), "%s is %s, and %s is none of those.", c.quote(list.Span()), list.Type(), c.quote(of.Span()))
 	}
 	of, _, ok := c.alike(of, &Variable{Base: Base{list.Span(), member}}, at, "looked for in each other")
 	if !ok {
@@ -135,13 +135,13 @@ func (c *checker) between(n, ends *ast.BinaryNode) Node {
 	at := c.join(of.Span(), c.spanOf(n), high.Span())
 	for _, side := range []Node{of, low, high} {
 		if is := side.Type(); is.Kind != Number || !is.Whole {
-			return c.fault(CodeFormulaBetween, at, fmt.Sprintf("Write %s <= %s <= %s.", c.endText(low, of), c.text(of.Span()), c.endText(high, of)),
+			return c.fault(CodeFormulaBetween, at, fmt.Sprintf("Write %s <= %s <= %s.", c.endText(low, of), c.code(of.Span()), c.endText(high, of)),
 				"a..b goes by whole counts, but %s is %s.", c.quote(side.Span()), is)
 		}
 	}
 	if l, ok := low.(*Constant); ok {
 		if h, ok := high.(*Constant); ok && l.Number > h.Number {
-			return c.fault(CodeFormulaBetween, c.join(low.Span(), c.spanOf(ends), high.Span()), "Write the smaller count first.", "No count lies between %s and %s.", c.text(low.Span()), c.text(high.Span()))
+			return c.fault(CodeFormulaBetween, c.join(low.Span(), c.spanOf(ends), high.Span()), "Write the smaller count first.", "No count lies between %s and %s.", c.code(low.Span()), c.code(high.Span()))
 		}
 	}
 	return &CountBetween{Base{at, Type{Kind: Truth}}, of, low, high}
@@ -149,7 +149,7 @@ func (c *checker) between(n, ends *ast.BinaryNode) Node {
 
 // endText is an end of a range as it would be written in a comparison with of.
 func (c *checker) endText(end, of Node) string {
-	text := c.text(end.Span())
+	text := c.code(end.Span())
 	if of.Type().Kind == Number && !of.Type().Dimension.IsNone() && end.Type().Kind == Number && end.Type().Dimension.IsNone() {
 		if unit := c.unitFor(of); unit != "" {
 			text += "*" + unit

@@ -150,7 +150,7 @@ func (c *checker) notFoldable(name string, list Node) Node {
 	case member.Kind == Date && (name == "min" || name == "max"):
 		advice = fmt.Sprintf("Write %s.", map[string]string{"min": "earliest", "max": "latest"}[name])
 	case member.Kind == Part || member.Kind == Row:
-		advice = fmt.Sprintf("Say which figure of each: %s(map(%s, …)).", name, c.text(list.Span()))
+		advice = fmt.Sprintf("Say which figure of each: %s(map(%s, …)).", name, c.code(list.Span()))
 	}
 	at := list.Span()
 	if m, ok := list.(*Map); ok && name == "sum" {

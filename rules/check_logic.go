@@ -111,14 +111,14 @@ func (c *checker) otherwise(n *ast.BinaryNode) Node {
 	}
 	at := c.join(left.Span(), c.spanOf(n), right.Span())
 	if !c.inBrackets(at) {
-		return c.fault(CodeFormulaOtherwise, at, fmt.Sprintf("Write (%s).", c.text(at)), "?? stands without brackets of its own.")
+		return c.fault(CodeFormulaOtherwise, at, fmt.Sprintf("Write (%s).", c.code(at)), "?? stands without brackets of its own.")
 	}
 	read, ok := left.(*Read)
 	if !ok {
 		return c.fault(CodeFormulaOtherwise, left.Span(), "Write a particular that may be \"none\" before it.", "%s is not read from the build sheet, so it is never stated as none.", c.quote(left.Span()))
 	}
 	if !read.Particular.MayBeAbsent {
-		return c.fault(CodeFormulaOtherwise, at, fmt.Sprintf("Write %s alone.", c.text(left.Span())), "%s cannot be stated as none, so what stands behind ?? is never used.", c.quote(left.Span()))
+		return c.fault(CodeFormulaOtherwise, at, fmt.Sprintf("Write %s alone.", c.code(left.Span())), "%s cannot be stated as none, so what stands behind ?? is never used.", c.quote(left.Span()))
 	}
 	_, other, ok := c.alike(left, right, at, "taken for each other")
 	if !ok {

@@ -132,14 +132,14 @@ func (c *checker) notNumbers(operator string, at Span, left, right Node) Node {
 	l, r := left.Type().Kind, right.Type().Kind
 	switch {
 	case l == Date && r == Date && operator == "-":
-		return c.fault(CodeFormulaRefused, at, fmt.Sprintf("Write days_between(%s, %s).", c.text(right.Span()), c.text(left.Span())),
+		return c.fault(CodeFormulaRefused, at, fmt.Sprintf("Write days_between(%s, %s).", c.code(right.Span()), c.code(left.Span())),
 			"Dates are not subtracted with a sign.")
 	case l == Date || r == Date:
 		date, other := left, right
 		if l != Date {
 			date, other = right, left
 		}
-		return c.fault(CodeFormulaRefused, at, fmt.Sprintf("Write days_after(%s, %s), or weeks_after, months_after or years_after.", c.text(date.Span()), c.countIn(other)),
+		return c.fault(CodeFormulaRefused, at, fmt.Sprintf("Write days_after(%s, %s), or weeks_after, months_after or years_after.", c.code(date.Span()), c.countIn(other)),
 			"Dates are not reckoned with by signs.")
 	case (l == Text || l == Choice) && operator == "+":
 		return c.fault(CodeFormulaRefused, at, "Compare each of them by itself.", "Texts are not joined in a formula.")
@@ -183,7 +183,7 @@ func (c *checker) power(n *ast.BinaryNode) Node {
 	if !ok || !k.Is.Dimension.IsNone() || float64(exponent) != k.Number {
 		advice := "Write a whole number, as in x**2."
 		if ok && k.Number == 0.5 {
-			advice = fmt.Sprintf("Write sqrt(%s).", c.text(left.Span()))
+			advice = fmt.Sprintf("Write sqrt(%s).", c.code(left.Span()))
 		}
 		return c.fault(CodeFormulaRefused, right.Span(), advice, "%s is not a whole power.", c.quote(right.Span()))
 	}
@@ -207,7 +207,7 @@ func (c *checker) mixed(at Span, left, right Node, done string) Node {
 		k, ok := pair[0].(*Constant)
 		if ok && k.Is.Dimension.IsNone() && k.Unit == (quantity.Unit{}) {
 			if unit := c.unitFor(pair[1]); unit != "" {
-				return c.fault(CodeFormulaDimension, k.At, fmt.Sprintf("Write %s*%s.", c.text(k.At), unit),
+				return c.fault(CodeFormulaDimension, k.At, fmt.Sprintf("Write %s*%s.", c.code(k.At), unit),
 					"%s has no unit, but %s is %s.", c.quote(k.At), c.quote(pair[1].Span()), pair[1].Type())
 			}
 		}

@@ -24,7 +24,7 @@ func (c *checker) part(of Node, t *vehicle.PartType, plural bool, at Span) Node 
 
 // pluralOf is a list as it would be written in place of the singular at a place.
 func (c *checker) pluralOf(t *vehicle.PartType, at Span) string {
-	return strings.TrimSuffix(c.text(at), t.Name) + t.Plural
+	return strings.TrimSuffix(c.code(at), t.Name) + t.Plural
 }
 
 // pickExample is one part of a list as it would be written in place of the singular at a
@@ -34,7 +34,7 @@ func (c *checker) pickExample(t *vehicle.PartType, at Span) string {
 	if t.Labels != nil && len(t.Labels.Choices) > 0 {
 		label = t.Labels.Choices[0].Value
 	}
-	return fmt.Sprintf("%s['%s']", c.text(at), label)
+	return fmt.Sprintf("%s['%s']", c.code(at), label)
 }
 
 // member checks x.y and x['y'].
@@ -91,7 +91,7 @@ func (c *checker) memberOf(of Node, name string, at, end Span) Node {
 
 // listAdvice says how to read a particular of the members of a list.
 func (c *checker) listAdvice(is Type, at Span, name string) string {
-	list := strings.Join(strings.Fields(c.text(at)), " ")
+	list, name := c.code(at), plainCode(name)
 	if is.Item.Kind == Part && is.Item.PartType.Labels != nil {
 		singular := strings.TrimSuffix(list, is.Item.PartType.Plural) + is.Item.PartType.Name
 		return fmt.Sprintf("Name one of them, %s['%s'].%s, or ask all: all(%s, .%s …).", singular, is.Item.PartType.Labels.Choices[0].Value, name, list, name)
@@ -204,7 +204,7 @@ func (c *checker) pick(n *ast.MemberNode) Node {
 	}
 	at := c.toClosing(c.startOf(n.Node), n.Location().From)
 	name := Span{at.From, max(at.From, n.Location().From)}
-	written := strings.TrimSpace(c.text(name))
+	written := strings.TrimSpace(c.code(name))
 	if !t.Repeats() {
 		return c.fault(CodeFormulaPart, at, fmt.Sprintf("Write %s.", written), "A car has one %s only, so it has no label.", quoteCode(spoken(t.Name)))
 	}

@@ -103,7 +103,7 @@ func (c *checker) argument(f *Function, takes parameter, argument ast.Node) Node
 			return zeroOf(n, Type{Dimension: quantity.Angle})
 		}
 		if fits && is.Dimension.IsNone() {
-			advice = fmt.Sprintf("Write %s*deg.", c.text(n.Span()))
+			advice = fmt.Sprintf("Write %s*deg.", c.code(n.Span()))
 		}
 		fits = fits && is.Dimension == quantity.Angle
 	case takesCount:
@@ -114,7 +114,7 @@ func (c *checker) argument(f *Function, takes parameter, argument ast.Node) Node
 	case takesDate:
 		wanted = "a date"
 		if fits = is.Kind == Date; is.Kind == Text {
-			advice = fmt.Sprintf("Write date(%s).", c.text(n.Span()))
+			advice = fmt.Sprintf("Write date(%s).", c.code(n.Span()))
 		}
 	default:
 		if is.Kind == Date && (f.Code == FunctionMin || f.Code == FunctionMax) {
@@ -176,7 +176,7 @@ func (c *checker) yieldStep(f *Function, of []Node, whole bool) (Type, bool) {
 			if unit == "" {
 				unit = "step"
 			}
-			c.fault(CodeFormulaDimension, of[0].Span(), fmt.Sprintf("Say to what: %s(%s, 1*%s).", f.Name, c.text(of[0].Span()), unit), "%s is %s, and it would be a different whole number in every unit.", c.quote(of[0].Span()), is)
+			c.fault(CodeFormulaDimension, of[0].Span(), fmt.Sprintf("Say to what: %s(%s, 1*%s).", f.Name, c.code(of[0].Span()), unit), "%s is %s, and it would be a different whole number in every unit.", c.quote(of[0].Span()), is)
 			return Type{}, false
 		}
 		return Type{Kind: Number, Whole: true}, true

@@ -2,7 +2,6 @@ package rules
 
 import (
 	"sort"
-	"strconv"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -96,21 +95,33 @@ func (c *checker) text(at Span) string {
 // quote repeats what stands at a place, for a message.
 func (c *checker) quote(at Span) string { return quoteCode(c.text(at)) }
 
+// code repeats what stands at a place without quotes, for what an author is to write.
+func (c *checker) code(at Span) string { return plainCode(c.text(at)) }
+
 // longestQuote is how many characters of a formula a message repeats.
 const longestQuote = 60
 
-// quoteCode repeats a piece of a formula in a message: on one line, cut when long, and
-// with nothing in it that a terminal would act on.
-func quoteCode(text string) string {
+// plainCode brings a piece of a formula into a form fit for a message: on one line, cut
+// when long, and with nothing in it that a terminal would act on.
+func plainCode(text string) string {
 	text = strings.Join(strings.Fields(text), " ")
 	if utf8.RuneCountInString(text) > longestQuote {
 		text = string([]rune(text)[:longestQuote-1]) + "…"
 	}
-	if strings.ContainsFunc(text, func(r rune) bool { return !unicode.IsPrint(r) }) {
-		return strconv.Quote(text)
-	}
+	return strings.Map(func(r rune) rune {
+		if !unicode.IsPrint(r) {
+			return unicode.ReplacementChar
+		}
+		return r
+	}, text)
+}
+
+// quoteCode repeats a piece of a formula in a message, as plainCode, set off by quotes
+// that it does not hold itself. A text keeps its own.
+func quoteCode(text string) string {
+	text = plainCode(text)
 	if last := len(text) - 1; last > 0 && text[0] == text[last] && strings.IndexByte("'\"`", text[0]) >= 0 {
-		return text // a text in its own quotes
+		return text
 	}
 	if strings.Contains(text, `"`) {
 		return "`" + text + "`"

@@ -45,7 +45,7 @@ func (c *checker) textTest(n *ast.BinaryNode) Node {
 	}
 	advice := "Only a text or a choice is looked into."
 	if of.Type().Kind == List {
-		advice = fmt.Sprintf("For a member of a list write %s in %s.", c.text(k.At), c.text(of.Span()))
+		advice = fmt.Sprintf("For a member of a list write %s in %s.", c.code(k.At), c.code(of.Span()))
 	}
 	return c.fault(CodeFormulaKind, of.Span(), advice, "%s is %s.", c.quote(of.Span()), of.Type())
 }

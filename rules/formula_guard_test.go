@@ -182,3 +182,23 @@ func TestUnitNamesAreFree(t *testing.T) {
 		require.Nil(t, part, u.Formula())
 	}
 }
+
+// TestChainsWithinChains holds that a chain in the middle of a chain, which doubles what
+// is walked with every level, ends in a sentence and at once.
+func TestChainsWithinChains(t *testing.T) {
+	scope := clauseScope(t)
+	nested := func(levels int, inner, before, after string) string {
+		return strings.Repeat(before, levels) + inner + strings.Repeat(after, levels)
+	}
+	_, faults := CheckText(nested(2, "n", "(0 < (", ") < 3 ? 1 : 2)")+" > 0", scope, Type{})
+	require.Empty(t, faults)
+	for _, source := range []string{
+		nested(35, "n", "(0 < (", ") < 3 ? 1 : 2)") + " > 0",
+		nested(35, "n", "(!a < (", ") < 3)"),
+		nested(35, "n", "(not 0 < (", ") < !a)"),
+	} {
+		tree, faults := CheckText(source, scope, Type{})
+		require.Nil(t, tree)
+		require.NotEmpty(t, faults)
+	}
+}
