@@ -69,11 +69,25 @@ func (p *page) hanging(indent int, head string, headWidth int, ink Ink, text str
 	}
 }
 
+// gapBefore sets entries of a section apart: a blank line before each but the first.
+func (p *page) gapBefore(index int) {
+	if index > 0 {
+		p.blank()
+	}
+}
+
 // heading writes a section's heading, set apart by a line of its own shape.
 func (p *page) heading(ink Ink, word, text string) {
 	p.blank()
-	p.raw(p.paint.With(ink, word) + text)
-	p.raw(strings.Repeat("~", min(p.width, Width(word)+Width(text))))
+	longest := 0
+	for i, piece := range wrap(Safe(word+text), p.width) {
+		longest = max(longest, Width(piece))
+		if rest, begins := strings.CutPrefix(piece, word); i == 0 && begins {
+			piece = p.paint.With(ink, word) + rest
+		}
+		p.raw(piece)
+	}
+	p.raw(strings.Repeat("~", longest))
 }
 
 // Sentence writes one sentence or paragraph, broken to the screen's width.

@@ -1,0 +1,138 @@
+package report
+
+import (
+	"fmt"
+	"slices"
+
+	"github.com/hashicorp/hcl/v2"
+
+	"gapsheet/engine"
+	"gapsheet/rules"
+	"gapsheet/vehicle"
+)
+
+// need is one thing to measure, look up or write down, with every part it is needed of
+// and every clause that waits for it. Whoever goes to the car with a gauge wants the work
+// by what is measured, not by clause.
+type need struct {
+	what    string
+	how     string
+	parts   []named
+	clauses []*rules.Clause
+	ranges  []hcl.Range
+}
+
+// needsOf collects what the clauses that are not recorded wait for, in the order in which
+// the rulebook first asks for it.
+func needsOf(found []finding) []*need {
+	collector := needCollector{byParticular: map[*vehicle.Particular]*need{}, byText: map[string]*need{}}
+	for _, f := range found {
+		told := false
+		for _, g := range f.groups {
+			for _, subject := range g.subjects {
+				told = collector.subject(f.clause, subject) || told
+			}
+		}
+		if !told {
+			collector.text(f.clause, noteOr(f.note, "not recorded"), "")
+		}
+	}
+	return collector.needs
+}
+
+func noteOr(note, otherwise string) string {
+	if note == "" {
+		return otherwise
+	}
+	return note
+}
+
+type needCollector struct {
+	needs        []*need
+	byParticular map[*vehicle.Particular]*need
+	byText       map[string]*need
+}
+
+// subject adds what one subject waits for and reports whether there was anything.
+func (c *needCollector) subject(clause *rules.Clause, subject *engine.SubjectResult) bool {
+	told := false
+	for _, cause := range subject.Causes {
+		switch cause.Kind {
+		case engine.Missing:
+			c.missing(clause, cause)
+		case engine.UnknownOthers:
+			c.text(clause, "whether there are more: "+cause.Text,
+				"Write the rest down and take the type out of unfinished; where there is none, put it into not_fitted.")
+		case engine.Undefined:
+			c.text(clause, "cannot be worked out: "+cause.Text, "")
+		case engine.NoSuchPart:
+			c.text(clause, "whether there is one: "+cause.Text,
+				"Write it down; where there is none, put it into not_fitted.")
+		default:
+			continue
+		}
+		told = true
+	}
+	return told
+}
+
+func (c *needCollector) missing(clause *rules.Clause, cause engine.Cause) {
+	if cause.Particular == nil {
+		c.text(clause, cause.Text, "")
+		return
+	}
+	n := c.byParticular[cause.Particular]
+	if n == nil {
+		n = &need{what: cause.Particular.Name, how: cause.Particular.How}
+		c.byParticular[cause.Particular] = n
+		c.needs = append(c.needs, n)
+	}
+	n.add(clause, named{partName(cause), cause.Part})
+	if cause.Part != nil && cause.Part.Range.Filename != "" {
+		n.ranges = append(n.ranges, cause.Part.Range)
+	}
+}
+
+// partName names the part whose particular is missing.
+func partName(cause engine.Cause) string {
+	if cause.Part == nil {
+		return cause.Text
+	}
+	return cause.Part.Name()
+}
+
+func (c *needCollector) text(clause *rules.Clause, what, how string) {
+	n := c.byText[what]
+	if n == nil {
+		n = &need{what: what, how: how}
+		c.byText[what] = n
+		c.needs = append(c.needs, n)
+	}
+	n.add(clause, named{})
+}
+
+func (n *need) add(clause *rules.Clause, part named) {
+	if part.name != "" && !slices.Contains(n.parts, part) {
+		n.parts = append(n.parts, part)
+	}
+	if !slices.Contains(n.clauses, clause) {
+		n.clauses = append(n.clauses, clause)
+	}
+}
+
+// title is what is needed and of which parts: "wall of tube 4 and tube 7".
+func (n *need) title() string {
+	if len(n.parts) == 0 {
+		return n.what
+	}
+	return n.what + " of " + nameList(n.parts)
+}
+
+// clauseList names the clauses that wait: "4.3.2 Main hoop tube (p. 31, safety)".
+func (n *need) clauseList() string {
+	var named []string
+	for _, clause := range n.clauses {
+		named = append(named, fmt.Sprintf("%s %s", clause.Number, clauseTitle(clause)))
+	}
+	return list(named)
+}

@@ -1,0 +1,206 @@
+package report
+
+import (
+	"fmt"
+	"strings"
+
+	"gapsheet/engine"
+	"gapsheet/rules"
+)
+
+// WriteTerminal writes a run for reading: of each sheet and rulebook what to do, most
+// urgent first. Gaps come with the reading against its limit and with what puts them
+// right; then what has not been written down, by what is to be measured; then what cannot
+// be proved with the measurement there is; then a list to tick for what only a person can
+// judge.
+func WriteTerminal(screen *Screen, run *Precheck) error {
+	p := screen.page()
+	writeCaution(p)
+	for _, result := range run.Results {
+		writeHead(p, run.headOf(result))
+		writeResult(p, result, run.All)
+	}
+	if len(run.Results) > 1 {
+		writeSummary(p, run.Results)
+	}
+	return p.done()
+}
+
+func writeResult(p *page, result *engine.Result, all bool) {
+	column := numbersWidth(result.Book, p.width)
+	writeGaps(p, findingsOf(result, engine.Gap, counts), column)
+	writeNeeds(p, findingsOf(result, engine.NotRecorded, counts))
+	writeMarginal(p, findingsOf(result, engine.Marginal, counts), column)
+	writeToLookAt(p, result, column)
+	writeSection(p, engine.UnderDispensation, "UNDER DISPENSATION", "", findingsOf(result, engine.UnderDispensation, counts), column)
+	if all {
+		writeSection(p, engine.Meets, "MEETS", ", as far as figures go", findingsOf(result, engine.Meets, counts), column)
+		writeSection(p, engine.DoesNotApply, "DOES NOT APPLY", "", findingsOf(result, engine.DoesNotApply, counts), column)
+	}
+	writeAdvice(p, result, all, column)
+	writeCounts(p, result)
+}
+
+func writeGaps(p *page, found []finding, column int) {
+	if len(found) == 0 {
+		return
+	}
+	p.heading(InkOf(engine.Gap), "GAPS", ", to put right")
+	for i, f := range found {
+		p.gapBefore(i)
+		writeFinding(p, f, column)
+		writeRemedy(p, f.clause, column)
+	}
+}
+
+// labelWidth is the width of the labels beside a finding's texts.
+const labelWidth = 11
+
+func writeRemedy(p *page, clause *rules.Clause, column int) {
+	if clause.Rectify != "" {
+		p.labelled(column, "put right", labelWidth, clause.Rectify)
+	}
+	if clause.LookFor != "" {
+		p.labelled(column, "look at", labelWidth, clause.LookFor)
+	}
+	if clause.TextAt != "" {
+		p.labelled(column, "wording", labelWidth, clause.TextAt)
+	}
+}
+
+// writeFinding writes a clause with its subjects and why.
+func writeFinding(p *page, f finding, column int) {
+	number := Safe(f.clause.Number)
+	p.hanging(0, p.paint.With(Strong, pad(number, column-2))+"  ", max(column, Width(number)+2), Plain, clauseTitle(f.clause))
+	if f.note != "" {
+		p.prose(column, Plain, f.note)
+	}
+	for _, g := range f.groups {
+		writeGroup(p, g, column)
+	}
+}
+
+func writeGroup(p *page, g group, column int) {
+	names, places := g.names(), g.places()
+	lines := g.lines
+	switch {
+	case names != "" && places != "":
+		names += " (" + places + ")"
+	case names == "" && places != "" && len(lines) > 0:
+		lines = append([]string{lines[0] + " (" + places + ")"}, lines[1:]...)
+	case names == "":
+		names = places
+	}
+	indent := column
+	if names != "" {
+		p.prose(column, Plain, names)
+		indent += 2
+	}
+	for _, line := range lines {
+		p.hanging(indent, "- ", 2, Plain, line)
+	}
+}
+
+func writeNeeds(p *page, found []finding) {
+	if len(found) == 0 {
+		return
+	}
+	p.heading(InkOf(engine.NotRecorded), "NOT RECORDED", ", to measure or look up and write down")
+	for i, n := range needsOf(found) {
+		p.gapBefore(i)
+		p.prose(0, Strong, n.title())
+		if n.how != "" {
+			p.labelled(2, "how", labelWidth, n.how)
+		}
+		p.labelled(2, "asked by", labelWidth, n.clauseList())
+		if places := placesOf(n.ranges); places != "" {
+			p.labelled(2, "write at", labelWidth, places)
+		}
+	}
+}
+
+func writeMarginal(p *page, found []finding, column int) {
+	if len(found) == 0 {
+		return
+	}
+	p.heading(InkOf(engine.Marginal), "MARGINAL", ", not to be proved with this measurement")
+	for i, f := range found {
+		p.gapBefore(i)
+		writeFinding(p, f, column)
+		for _, how := range measuredAgain(f) {
+			p.labelled(column, "closer", labelWidth, how)
+		}
+		writeRemedy(p, f.clause, column)
+	}
+}
+
+// measuredAgain says how the readings whose tolerance is too wide can be taken again.
+func measuredAgain(f finding) []string {
+	var hows []string
+	for _, g := range f.groups {
+		for _, subject := range g.subjects {
+			for _, cause := range subject.Causes {
+				if cause.Kind != engine.Tolerance || cause.Particular == nil || cause.Particular.How == "" {
+					continue
+				}
+				how := fmt.Sprintf("%s: %s", cause.Particular.Name, cause.Particular.How)
+				if !strings.Contains(strings.Join(hows, "\n"), how) {
+					hows = append(hows, how)
+				}
+			}
+		}
+	}
+	return hows
+}
+
+// writeToLookAt writes the list to tick.
+func writeToLookAt(p *page, result *engine.Result, column int) {
+	found := append(findingsOf(result, engine.ByEye, counts), findingsOf(result, engine.ByEye, advice)...)
+	if len(found) == 0 {
+		return
+	}
+	p.heading(InkOf(engine.ByEye), "BY EYE", fmt.Sprintf(", %s that only a person can judge", plural(len(found), "item", "items")))
+	for _, f := range found {
+		p.hanging(0, "[ ] "+p.paint.With(Strong, pad(Safe(f.clause.Number), column-2))+"  ", 4+max(column, Width(Safe(f.clause.Number))+2), Plain, clauseTitle(f.clause))
+		if f.clause.LookFor != "" {
+			p.prose(4+column, Plain, f.clause.LookFor)
+		}
+		for _, g := range f.groups {
+			if names := g.names(); names != "" {
+				p.labelled(4+column, "at", 4, names)
+			}
+		}
+	}
+}
+
+func writeSection(p *page, verdict engine.Verdict, word, text string, found []finding, column int) {
+	if len(found) == 0 {
+		return
+	}
+	p.heading(InkOf(verdict), word, text)
+	for _, f := range found {
+		writeFinding(p, f, column)
+	}
+}
+
+// writeAdvice writes what the rulebook advises and the car has not; with all, also the rest.
+func writeAdvice(p *page, result *engine.Result, all bool, column int) {
+	headed := false
+	for _, verdict := range engine.Verdicts() {
+		quiet := verdict == engine.Meets || verdict == engine.DoesNotApply
+		if verdict == engine.ByEye || quiet && !all {
+			continue
+		}
+		for _, f := range findingsOf(result, verdict, advice) {
+			if !headed {
+				p.heading(Strong, "ADVICE", ", which does not count")
+				headed = true
+			}
+			f.note = strings.TrimSuffix(verdict.String()+"; "+f.note, "; ")
+			writeFinding(p, f, column)
+			if !quiet {
+				writeRemedy(p, f.clause, column)
+			}
+		}
+	}
+}

@@ -1,0 +1,112 @@
+package report
+
+import (
+	"slices"
+
+	"gapsheet/engine"
+	"gapsheet/rules"
+	"gapsheet/vehicle"
+)
+
+// OfTube narrows a result to what it says of one tube: the clauses that have the tube for
+// a subject, judged by that subject alone. What a clause asks of all tubes together stays
+// out, as the others are not there.
+func OfTube(result *engine.Result, tube *vehicle.Part) *engine.Result {
+	narrowed := &engine.Result{Book: result.Book, Sheet: result.Sheet, Request: result.Request}
+	for _, chapter := range result.Chapters {
+		kept := &engine.ChapterResult{Chapter: chapter.Chapter}
+		for _, clause := range chapter.Clauses {
+			if own := clauseOfTube(clause, tube); own != nil {
+				kept.Clauses = append(kept.Clauses, own)
+				countClause(narrowed, kept, own)
+			}
+		}
+		if len(kept.Clauses) > 0 {
+			narrowed.Chapters = append(narrowed.Chapters, kept)
+		}
+	}
+	return narrowed
+}
+
+func countClause(result *engine.Result, chapter *engine.ChapterResult, clause *engine.ClauseResult) {
+	if clause.Clause.Concern == rules.Advice {
+		result.Advice[clause.Verdict]++
+		return
+	}
+	result.Counts[clause.Verdict]++
+	chapter.Worst = chapter.Worst.Worse(clause.Verdict)
+	result.Worst = result.Worst.Worse(clause.Verdict)
+}
+
+// clauseOfTube is what a clause says of the tube, nil when it says nothing of it.
+func clauseOfTube(clause *engine.ClauseResult, tube *vehicle.Part) *engine.ClauseResult {
+	own := &engine.ClauseResult{Clause: clause.Clause}
+	for _, subject := range clause.Subjects {
+		if slices.Contains(subject.Parts, tube) && subject.Verdict != engine.DoesNotApply {
+			only := *subject
+			only.Name, only.Place.Filename = "", "" // there is but one, and its sheet is made up
+			only.Causes = withoutPlaces(subject.Causes)
+			own.Subjects = append(own.Subjects, &only)
+			own.Verdict = own.Verdict.Worse(subject.Verdict)
+		}
+	}
+	if len(own.Subjects) == 0 {
+		return nil
+	}
+	return own
+}
+
+// withoutPlaces leaves out where the parts of made-up sheets stand.
+func withoutPlaces(causes []engine.Cause) []engine.Cause {
+	causes = slices.Clone(causes)
+	for i, cause := range causes {
+		causes[i].Place.Filename = ""
+		if cause.Part != nil {
+			part := *cause.Part
+			part.Range.Filename = ""
+			causes[i].Part = &part
+		}
+	}
+	return causes
+}
+
+// WriteTube writes what rulebooks say of one tube that is yet to be bought.
+func WriteTube(screen *Screen, head Head, results []*engine.Result) error {
+	p := screen.page()
+	writeCaution(p)
+	for _, result := range results {
+		head.Book = result.Book
+		writeHead(p, head)
+		writeTubeResult(p, result)
+	}
+	return p.done()
+}
+
+// writeTubeByEye writes the clauses of which the figures, where there are any, meet.
+func writeTubeByEye(p *page, found []finding, column int) {
+	if len(found) == 0 {
+		return
+	}
+	p.heading(InkOf(engine.ByEye), "BY EYE", ", where figures meet and the tube is still to be looked at")
+	for _, f := range found {
+		writeFinding(p, f, column)
+		p.labelled(column, "look at", labelWidth, f.clause.LookFor)
+	}
+}
+
+func writeTubeResult(p *page, result *engine.Result) {
+	column := numbersWidth(result.Book, p.width)
+	writeGaps(p, findingsOf(result, engine.Gap, counts), column)
+	writeSection(p, engine.Meets, "MEETS", ", as far as figures go", findingsOf(result, engine.Meets, counts), column)
+	writeTubeByEye(p, findingsOf(result, engine.ByEye, counts), column)
+	writeMarginal(p, findingsOf(result, engine.Marginal, counts), column)
+	writeNeeds(p, findingsOf(result, engine.NotRecorded, counts))
+	writeAdvice(p, result, true, column)
+	if len(result.Chapters) == 0 {
+		p.heading(Strong, "NOTHING", " to hold it against")
+		p.prose(0, Plain, "No clause of this rulebook looks at a tube like this by itself. Say more of it with the flags; --part matters most.")
+		return
+	}
+	p.blank()
+	p.prose(0, Plain, "The tube is taken to measure exactly what is ordered. Measure it when it comes, and write down what was measured.")
+}
