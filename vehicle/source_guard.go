@@ -25,7 +25,7 @@ const (
 func guardBytes(name string, data []byte) hcl.Diagnostics {
 	if len(data) > LargestFile {
 		return hcl.Diagnostics{Fault("file-too-large", wholeFile(name), "File too large", fmt.Sprintf(
-			"Found %d bytes, but a file may have at most %d (1 MB). Split it into several files in one folder.", len(data), LargestFile))}
+			"Found more than %d bytes (1 MB), which is the most that a file may have. Split it into several files in one folder.", LargestFile))}
 	}
 	if fault := guardCharacters(name, data); fault != nil {
 		return hcl.Diagnostics{fault}

@@ -13,6 +13,7 @@ import (
 type shape struct {
 	name   string
 	data   []byte
+	limit  int // how many brackets may be open at once
 	at     int
 	open   [256]int         // how many of each kind of bracket are open
 	depth  int              // how many brackets are open in all
@@ -32,10 +33,15 @@ type enclosing struct {
 // guardShape refuses a file whose nesting could exhaust the parser, or whose extent the
 // scanner could not tell in one go.
 func guardShape(name string, data []byte) hcl.Diagnostics {
-	s := shape{name: name, data: data}
+	s := shape{name: name, data: data, limit: deepest}
+	s.walk()
+	return s.faults
+}
+
+// walk goes over the file, to its end or as far as makes sense.
+func (s *shape) walk() {
 	for s.at < len(s.data) && s.step() {
 	}
-	return s.faults
 }
 
 // stop records a fault that makes it useless to go on.
@@ -141,9 +147,9 @@ func (s *shape) partOfComparison() bool {
 
 // enter opens a bracket.
 func (s *shape) enter(c byte) bool {
-	if s.depth == deepest {
+	if s.depth == s.limit {
 		return s.stop("too-deep", 1, "Nested too deeply", fmt.Sprintf(
-			"Found more than %d brackets open at once. Close those that are meant to be closed; no sheet or rulebook needs as many.", deepest))
+			"Found more than %d brackets open at once. Close those that are meant to be closed; no sheet or rulebook needs as many.", s.limit))
 	}
 	s.open[c]++
 	s.depth++

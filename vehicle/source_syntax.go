@@ -99,11 +99,24 @@ func (s *Source) rewordOne(d *hcl.Diagnostic) *hcl.Diagnostic {
 		words = syntaxFaults["Missing expression"]
 	}
 	at := *d.Subject
-	if words.code == "not-closed" && d.Context != nil {
-		// The parser points at the end of the file, which is no help.
-		at = hcl.Range{Filename: at.Filename, Start: d.Context.Start, End: d.Context.Start}
+	if strings.HasPrefix(d.Summary, "Unterminated ") && d.Context != nil {
+		at = s.opening(d.Context.Start)
 	}
 	return Fault(words.code, at, words.summary, s.foundAt(*d.Subject)+words.advice)
+}
+
+// opening is where a text begins that has no end. The parser points at the end of the
+// file, which is no help, and knows where the opening quote, or the line with <<, ends.
+func (s *Source) opening(behind hcl.Pos) hcl.Range {
+	before := s.Bytes[:min(behind.Byte, len(s.Bytes))]
+	sign := "<<"
+	if bytes.HasSuffix(before, []byte{'"'}) {
+		sign = `"`
+	}
+	if at := bytes.LastIndex(before, []byte(sign)); at >= 0 {
+		return placeAt(s.Name, s.Bytes, at, len(sign))
+	}
+	return hcl.Range{Filename: s.Name, Start: behind, End: behind}
 }
 
 // foundAt says what stands at a range: its first line.
