@@ -167,7 +167,7 @@ func (r *figureReader) endsUnit(from, at int) bool {
 	case strings.ContainsRune("±+<>=≤≥~,;:–—×|", c), vulgarFraction(c) != "":
 		return true
 	case c == '/':
-		return next == '-' || next == '+'
+		return next == '-' || next == '+' || startsNumber(next, r.runeAt(r.blanks(at+1)+1))
 	case c == '-':
 		return at == from || r.text[at-1] == ' ' || at+1 == r.to || r.text[at+1] == ' ' || r.rangeHyphen(at)
 	case c == '.':

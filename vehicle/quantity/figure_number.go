@@ -142,16 +142,25 @@ func (r *figureReader) fraction(from int, digits string) (writtenNumber, bool, *
 	if strings.Trim(bottom, "0") == "" {
 		return writtenNumber{}, true, &Fault{FaultFraction, from, r.at, "The fraction " + text + " divides by zero.", "Write the figure as a decimal number."}
 	}
-	value, _ := new(big.Rat).SetString(text)
+	value := new(big.Rat).SetFrac(wholeNumber(top), wholeNumber(bottom))
 	if whole != "" {
 		if value.Cmp(big.NewRat(1, 1)) >= 0 {
 			return writtenNumber{}, true, &Fault{FaultFraction, from, r.at, "The fraction " + text + " behind a whole number is not less than one.", "Write the figure as a decimal number."}
 		}
-		units, _ := new(big.Rat).SetString(whole)
-		value.Add(value, units)
+		value.Add(value, new(big.Rat).SetInt(wholeNumber(whole)))
 		text = whole + " " + text
 	}
 	return writtenNumber{value: value, decimals: decimalsOfFraction(value), text: text}, true, nil
+}
+
+// wholeNumber reads plain digits. A leading zero means nothing, as it does to a fabricator;
+// big.Rat would take a fraction behind one for octal.
+func wholeNumber(digits string) *big.Int {
+	number, ok := new(big.Int).SetString(digits, 10)
+	if !ok {
+		return new(big.Int)
+	}
+	return number
 }
 
 // comma makes the fault for a number with a comma in it.

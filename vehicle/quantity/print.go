@@ -72,6 +72,9 @@ func plainText(scientific string, decimals int) string {
 func shortestText(number, v float64, u Unit) string {
 	const most = 10
 	same := u.dimension.Same()
+	if !u.Affine() && same.Same(v, 0) {
+		return "0"
+	}
 	for digits := 1; ; digits++ {
 		scientific := strconv.FormatFloat(number, 'e', digits-1, 64)
 		exact, _ := new(big.Rat).SetString(scientific)
