@@ -60,13 +60,13 @@ func CheckText(source string, scope *Scope, want Type) (Node, []Fault) {
 // such as 1 < x < 3, which stand in it twice, hold chains themselves: whoever walks the
 // tree would walk the innermost two to the power of their depth times.
 func (c *checker) isUnrolledTooFar(tree Node) bool {
-	visits := 0
-	for range Walk(tree) {
-		if visits++; visits > 4*c.scope.names.parts {
-			return true
-		}
-	}
-	return false
+	visits, most := 0, 4*c.scope.names.parts
+	Inspect(tree, func(n Node) bool {
+		visits++
+		_, mention := n.(*Mention)
+		return !mention && visits <= most
+	})
+	return visits > most
 }
 
 // inOrder sorts faults by place and drops what is told twice.

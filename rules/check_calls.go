@@ -3,6 +3,7 @@ package rules
 import (
 	"fmt"
 	"math/big"
+	"strings"
 
 	"github.com/expr-lang/expr/ast"
 
@@ -49,10 +50,21 @@ func (c *checker) function(name string, by Span, arguments []ast.Node) Node {
 	known := append(sortedKeys(functionsByName()), sortedKeys(listFunctions)...)
 	known = append(append(known, special...), sortedKeys(c.scope.names.terms)...)
 	advice := "The reference lists the functions; a unit stands behind a *, as in 45*mm."
-	if near := nearest(name, known); near != "" {
+	near := nearest(name, known)
+	if meant := otherNames[strings.ToLower(name)]; meant != "" {
+		near = meant
+	}
+	if near != "" {
 		advice = fmt.Sprintf("Did you mean %s?", near)
 	}
 	return c.fault(CodeFormulaName, by, advice, "There is no function %s.", quoteCode(name))
+}
+
+// otherNames is what functions are called elsewhere.
+var otherNames = map[string]string{
+	"maximum": "max", "minimum": "min", "average": "mean", "avg": "mean", "total": "sum", "length": "len", "size": "len",
+	"every": "all", "some": "any", "exists": "any", "truncate": "floor", "trunc": "floor", "atan": "atan2", "years": "years_after",
+	"months": "months_after", "days": "days_after", "year": "year_of", "contains": "contains, between two texts",
 }
 
 // specialFunction is the check of a function whose argument is not simply a value, nil for
@@ -93,11 +105,14 @@ func (c *checker) mentionOf(t *Term, at Span, arguments []ast.Node) Node {
 		return c.argumentCount("The term "+t.Name, fmt.Sprintf("%s(%s)", t.Name, t.Given.Name), at, len(arguments))
 	}
 	of := c.check(arguments[0])
-	if of == nil || t.Given.Is.Kind == 0 || t.Means == nil || t.Means.Tree == nil {
+	if of == nil || t.Given.Is.Kind == 0 {
 		return nil
 	}
 	if is := of.Type(); !sameType(is, t.Given.Is) {
 		return c.fault(CodeFormulaKind, of.Span(), fmt.Sprintf("Give it %s.", t.Given.Is), "%s is %s, but the term %s is for %s.", c.quote(of.Span()), is, t.Name, t.Given.Is)
+	}
+	if t.Means == nil || t.Means.Tree == nil {
+		return nil
 	}
 	return &Mention{Base{at, t.Means.Tree.Type()}, t, of, t.Means.Tree}
 }

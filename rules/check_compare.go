@@ -26,14 +26,17 @@ func (c *checker) comparison(n *ast.BinaryNode) Node {
 		return nil
 	}
 	at := c.join(left.Span(), c.spanOf(n), right.Span())
+	for _, side := range []Node{left, right} {
+		if kind := side.Type().Kind; kind == Part || kind == Row || kind == List {
+			return c.fault(CodeFormulaKind, at, "Compare particulars of it, or ask the members of a list.", "%s is %s, and that is not compared as a whole.", c.quote(side.Span()), side.Type())
+		}
+	}
 	left, right, ok := c.alike(left, right, at, "compared")
 	if !ok {
 		return nil
 	}
 	sense := senses[n.Operator]
-	switch kind := left.Type().Kind; kind {
-	case Part, Row, List:
-		return c.fault(CodeFormulaKind, at, "Compare particulars of them.", "%s is %s, and those are not compared as a whole.", c.quote(left.Span()), left.Type())
+	switch left.Type().Kind {
 	case Text, Choice, Truth:
 		if sense != Equal && sense != NotEqual {
 			return c.fault(CodeFormulaKind, at, "Only == and != compare them; for several values write in [...].", "%s is %s, which is neither more nor less than another.", c.quote(left.Span()), left.Type())

@@ -78,7 +78,7 @@ func (c *checker) within(n *ast.BinaryNode) Node {
 	at := c.join(of.Span(), c.spanOf(n), list.Span())
 	if list.Type().Kind != List {
 		advice := "Write a list, as in x in ['a', 'b']."
-		if list.Type().Kind == Text {
+		if kind := list.Type().Kind; kind == Text || kind == Choice {
 			advice = fmt.Sprintf("For a piece of a text write %s contains %s.", c.code(list.Span()), c.code(of.Span()))
 		}
 		return c.fault(CodeFormulaKind, list.Span(), advice, "%s is %s, not a list.", c.quote(list.Span()), list.Type())

@@ -480,7 +480,7 @@ var faultyFormulas = []struct {
 		{CodeFormulaDimension, 20, "45", `"45" has no unit, but "tube.outside" is a length. Write 45*mm.`},
 	}},
 	{"cage == cage", []told{
-		{CodeFormulaKind, 1, "cage == cage", `"cage" is a cage, and those are not compared as a whole. Compare particulars of them.`},
+		{CodeFormulaKind, 1, "cage == cage", `"cage" is a cage, and that is not compared as a whole. Compare particulars of it, or ask the members of a list.`},
 	}},
 	{"-a", []told{
 		{CodeFormulaKind, 2, "a", `"a" is yes or no, and only a number can have a sign. Take the sign away.`},
