@@ -186,3 +186,15 @@ func TestEveryReservedNameIsRefused(t *testing.T) {
 	}
 	require.Empty(t, Reserved("car", nil))
 }
+
+func TestTooManyTermsAreRefused(t *testing.T) {
+	var text strings.Builder
+	text.WriteString("rulebook \"Marram\" {\n  edition = \"2027\"\n}\n")
+	for i := range mostTerms + 2 {
+		fmt.Fprintf(&text, "term \"t%d\" {\n  means = \"true\"\n}\n", i)
+	}
+	_, faults := loadText(text.String())
+	require.Len(t, faults, 1)
+	require.Equal(t, vehicle.Code("terms-too-many"), vehicle.CodeOf(faults[0]))
+	require.Equal(t, 4+3*mostTerms, faults[0].Subject.Start.Line)
+}

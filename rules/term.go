@@ -36,8 +36,16 @@ const (
 	done
 )
 
+// mostTerms is how many terms a rulebook may have: far more than anyone can remember.
+const mostTerms = 500
+
 // readTerms reads the terms. They may use each other in any order, but not in a circle.
 func (l *loader) readTerms() {
+	if blocks := l.blocks["term"]; len(blocks) > mostTerms {
+		l.report(vehicle.Fault("terms-too-many", headerOf(blocks[mostTerms].Block), "Too many terms", fmt.Sprintf(
+			"Found %d terms; a rulebook can have at most %d. Put figures that differ into a table.", len(blocks), mostTerms)))
+		l.blocks["term"] = blocks[:mostTerms]
+	}
 	drafts := l.draftTerms()
 	for _, d := range drafts {
 		d.uses = usesIn(d.means.text, drafts)
