@@ -166,7 +166,7 @@ func TestRefusedUnitsSayWhatToWrite(t *testing.T) {
 		{"milimetres", FaultUnitUnknown, `Write "millimetres" if that is meant.`, 0, 10},
 		{"kg/mm/xyzzy", FaultUnitUnknown, "Write one such as mm, in, kg, lb, MPa, l or deg.", 6, 11},
 		{"kg/m s", FaultUnitForm, "Write brackets, as in kg/(m.s2).", 3, 6},
-		{"Nm2", FaultUnitForm, "Write it out as a product of simple units with their powers, as in N.m.", 0, 3},
+		{"Nm2", FaultUnitForm, "Write it out as a product of simple units with their powers, as in N.m2.", 0, 3},
 		{"m0", FaultUnitForm, "Write a power such as mm2 or s-2.", 1, 2},
 		{"m10", FaultUnitForm, "Write a power such as mm2 or s-2.", 1, 3},
 		{"m9.m9.m9.m9", FaultUnitForm, "Write the unit in lower powers.", 0, 11},
