@@ -19,10 +19,8 @@ type Car struct {
 	lists   []list
 	texts   []string
 	origins []origin
-	numbers map[string]uint64   // number of each text
-	listOf  []*vehicle.PartList // by index of lists, nil for tables
-	within  []*vehicle.Part     // by index of lists: the part that has it
-	several []severalReadings   // particulars with more than one reading
+	numbers map[string]uint64 // number of each text
+	several []severalReadings // particulars with more than one reading
 	bases   map[*vehicle.Part]int32
 	parts   map[int32]*vehicle.Part // by base
 }
@@ -52,8 +50,6 @@ type inherited struct {
 // program's rulebook.
 func (p *Program) Car(sheet *vehicle.Sheet) *Car {
 	l := &laying{g: p.ground.copy(), car: &Car{Sheet: sheet, bases: map[*vehicle.Part]int32{}, parts: map[int32]*vehicle.Part{}}, mean: p.Book.MeanOfReadings}
-	l.car.listOf = make([]*vehicle.PartList, len(l.g.lists))
-	l.car.within = make([]*vehicle.Part, len(l.g.lists))
 	l.part(sheet.Root, sheet.Root.Type, isThere)
 	for _, x := range l.pending {
 		l.g.refs[x.ref] = l.g.refs[l.car.bases[x.holder]+particularOffset(x.particular)]
@@ -250,9 +246,7 @@ func (l *laying) child(p *vehicle.Part, t *vehicle.PartType, base int32, lacks l
 func (l *laying) several(p *vehicle.Part, parts *vehicle.PartList, t *vehicle.PartType, base int32, absent lacking) {
 	at := int32(len(l.g.lists))
 	l.g.lists = append(l.g.lists, list{})
-	l.car.listOf = append(l.car.listOf, parts)
-	l.car.within = append(l.car.within, p)
-	made := list{of: t, complete: absent == surelyLacks}
+	made := list{of: t, says: parts, within: p, complete: absent == surelyLacks}
 	if parts != nil {
 		for _, part := range parts.Parts {
 			made.elements = append(made.elements, l.part(part, t, isThere))

@@ -138,39 +138,6 @@ func (m *machine) supposed(n *compareNumbers) quantity.Truth {
 	return t
 }
 
-// A compareLimit holds one cell against a constant: the form that most clauses have.
-type compareLimit struct {
-	compareNumbers
-	place *place
-	band  quantity.Range // the floats that are the same figure as the limit
-}
-
-func (n *compareLimit) truth(m *machine) quantity.Truth {
-	c := &m.cells[n.place.cell(m)]
-	if !c.sure() {
-		return quantity.Open
-	}
-	var t quantity.Truth
-	switch n.sense {
-	case rules.AtLeast:
-		t = sureWhen(c.low >= n.band.Low, c.high < n.band.Low)
-	case rules.Less:
-		t = sureWhen(c.high < n.band.Low, c.low >= n.band.Low)
-	case rules.AtMost:
-		t = sureWhen(c.high <= n.band.High, c.low > n.band.High)
-	case rules.More:
-		t = sureWhen(c.low > n.band.High, c.high <= n.band.High)
-	case rules.Equal:
-		t = sureWhen(c.low >= n.band.Low && c.high <= n.band.High, c.high < n.band.Low || c.low > n.band.High)
-	default:
-		t = sureWhen(c.high < n.band.Low || c.low > n.band.High, c.low >= n.band.Low && c.high <= n.band.High)
-	}
-	if t == quantity.Open && m.tampered {
-		return m.supposed(&n.compareNumbers)
-	}
-	return t
-}
-
 // sureWhen is yes, no or open by two tests of which at most one holds.
 func sureWhen(yes, no bool) quantity.Truth {
 	if yes {

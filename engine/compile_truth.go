@@ -195,22 +195,14 @@ var mirrored = [...]rules.Comparison{
 	rules.AtMost: rules.AtLeast, rules.AtLeast: rules.AtMost,
 }
 
-// specialised is the quick form for one reading held against a constant.
+// specialised puts a constant on the right and takes the quick form where there is one.
 func (n compareNumbers) specialised() truthNode {
 	if n.shift == 0 {
 		if _, ok := n.left.(*constantNumber); ok {
 			n.left, n.right, n.sense = n.right, n.left, mirrored[n.sense]
 		}
 	}
-	read, ok := n.left.(*readNumber)
-	limit, constant := n.right.(*constantNumber)
-	if !ok || !constant || !limit.value.IsExact() {
-		return &n
-	}
-	if n.shift != 0 {
-		return &n
-	}
-	return &compareLimit{compareNumbers: n, place: &read.place, band: n.tolerance.Band(limit.value.Low)}
+	return n.quickly()
 }
 
 // countBetween compiles n in a..b.

@@ -58,6 +58,9 @@ func (n *gatheredTruth) truth(m *machine) quantity.Truth {
 // quantify is all (decided by one no) or any (decided by one yes). A member's say is
 // member implies body, or member and body.
 func (n *gatheredTruth) quantify(m *machine, decider quantity.Truth) quantity.Truth {
+	if plain, ok := n.list.(*listSource); ok && !m.deep {
+		return n.quantifyPlain(m, plain.list(m), plain.slot, decider)
+	}
 	result := decider.Not()
 	for i, l := 0, n.list.length(m); i < l; i++ {
 		if !m.step() {
@@ -76,6 +79,29 @@ func (n *gatheredTruth) quantify(m *machine, decider quantity.Truth) quantity.Tr
 		}
 	}
 	if !n.list.complete(m) {
+		return quantity.Open
+	}
+	return result
+}
+
+// quantifyPlain is quantify over all members of a list, without asking each whether it is one.
+func (n *gatheredTruth) quantifyPlain(m *machine, l *list, slot int32, decider quantity.Truth) quantity.Truth {
+	result := decider.Not()
+	if m.steps += len(l.elements); m.steps > stepLimit {
+		m.exhausted = true
+		return quantity.Open
+	}
+	v := &m.slots[slot]
+	for i, base := range l.elements {
+		v.base, v.index = base, int32(i)
+		switch t := n.body.truth(m); {
+		case t == decider:
+			return decider
+		case t == quantity.Open:
+			result = quantity.Open
+		}
+	}
+	if !l.complete {
 		return quantity.Open
 	}
 	return result

@@ -31,6 +31,16 @@ func (n *gatheredNumber) number(m *machine) quantity.Range {
 // count is from the sure members to all possible ones, and without an upper end where
 // there may be others.
 func (n *gatheredNumber) count(m *machine) quantity.Range {
+	return n.countTo(m, math.MaxInt)
+}
+
+// countTo is count, but may stop once so many are sure.
+func (n *gatheredNumber) countTo(m *machine, enough int) quantity.Range {
+	if f, ok := n.list.(*filtered); ok && !m.deep {
+		if plain, ok := f.source.(*listSource); ok {
+			return countPlain(m, plain.list(m), plain.slot, f.body, enough)
+		}
+	}
 	low, high := 0, 0
 	for i, l := 0, n.list.length(m); i < l; i++ {
 		if !m.step() {
@@ -51,6 +61,31 @@ func (n *gatheredNumber) count(m *machine) quantity.Range {
 	return r
 }
 
+// countPlain counts the members of a list for which a truth holds.
+func countPlain(m *machine, l *list, slot int32, body truthNode, enough int) quantity.Range {
+	low, high := 0, 0
+	m.steps += len(l.elements)
+	v := &m.slots[slot]
+	for i, base := range l.elements {
+		v.base, v.index = base, int32(i)
+		switch body.truth(m) {
+		case quantity.Yes:
+			low++
+			high++
+		case quantity.Open:
+			high++
+		}
+		if low >= enough || m.steps > stepLimit {
+			return quantity.Range{Low: float64(low), High: math.Inf(1)}
+		}
+	}
+	r := quantity.Range{Low: float64(low), High: float64(high)}
+	if !l.complete {
+		r.High = math.Inf(1)
+	}
+	return r
+}
+
 // value is the member in the slot, and notes where it may not exist.
 func (n *gatheredNumber) value(m *machine) quantity.Range {
 	v := &m.slots[n.list.bound()]
@@ -61,6 +96,11 @@ func (n *gatheredNumber) value(m *machine) quantity.Range {
 }
 
 func (n *gatheredNumber) sum(m *machine) quantity.Range {
+	if mapped, ok := n.list.(*mapped); ok {
+		if plain, ok := mapped.source.(*listSource); ok && mapped.body.asNumber != nil {
+			return sumPlain(m, plain.list(m), plain.slot, mapped.body.asNumber)
+		}
+	}
 	var total quantity.Range
 	for i, l := 0, n.list.length(m); i < l; i++ {
 		if !m.step() {
@@ -75,6 +115,21 @@ func (n *gatheredNumber) sum(m *machine) quantity.Range {
 	}
 	if !n.list.complete(m) {
 		return quantity.Everything
+	}
+	return total
+}
+
+// sumPlain sums a number over all members of a list.
+func sumPlain(m *machine, l *list, slot int32, body numberNode) quantity.Range {
+	var total quantity.Range
+	if m.steps += len(l.elements); m.steps > stepLimit || !l.complete {
+		m.exhausted = m.exhausted || m.steps > stepLimit
+		return quantity.Everything
+	}
+	v := &m.slots[slot]
+	for i, base := range l.elements {
+		v.base, v.index = base, int32(i)
+		total = total.Plus(body.number(m))
 	}
 	return total
 }

@@ -116,7 +116,7 @@ func (g *ground) lay(x Given) int32 {
 		}
 		return g.ref(g.add(c, origin{name: x.Name, unit: x.unit, text: x.text}))
 	}
-	l := list{complete: true}
+	l := list{complete: true, name: x.Name}
 	for _, of := range x.list {
 		l.elements = append(l.elements, g.lay(of))
 	}

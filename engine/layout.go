@@ -94,7 +94,7 @@ func (g *ground) table(t *rules.Table) int32 {
 	if ref, ok := g.tables[t]; ok {
 		return ref
 	}
-	l := list{complete: true}
+	l := list{complete: true, name: "table." + t.Name}
 	for _, row := range t.Rows {
 		base := int32(len(g.refs))
 		for i := range row {

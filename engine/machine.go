@@ -85,6 +85,9 @@ type list struct {
 	complete bool
 	phantom  int32             // base of a part that no block speaks of, for a label that is not there
 	of       *vehicle.PartType // nil for rows and given lists
+	says     *vehicle.PartList // what the sheet says of it, nil where it says nothing
+	within   *vehicle.Part     // the part that has it
+	name     string            // of a table or a given list
 }
 
 // A slot holds what a variable stands for: the base of a part or row, or a value.

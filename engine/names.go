@@ -38,10 +38,10 @@ func (c *Car) cause(r rawCause) Cause {
 			out.Text = words(o.particular.Part.Name)
 		}
 	case r.list >= 0:
-		if parts := c.listOf[r.list]; parts != nil {
-			out.Place = parts.Range
+		if l := &c.lists[r.list]; l.says != nil {
+			out.Place = l.says.Range
 		}
-		out.Part = c.within[r.list]
+		out.Part = c.lists[r.list].within
 		out.Text = c.nameOfList(r.list)
 		if r.label != "" {
 			out.Text = words(c.lists[r.list].of.Name) + " " + r.label
@@ -86,12 +86,12 @@ func (c *Car) nameOfCell(i int32) string {
 
 // nameOfList names a list and the part that has it: "straps of harness driver".
 func (c *Car) nameOfList(i int32) string {
-	t := c.lists[i].of
-	if t == nil {
-		return "a list"
+	l := &c.lists[i]
+	switch {
+	case l.of == nil:
+		return l.name
+	case l.within != nil && l.within.Within != nil:
+		return words(l.of.Plural) + " of " + l.within.Name()
 	}
-	if of := c.within[i]; of != nil && of.Within != nil {
-		return words(t.Plural) + " of " + of.Name()
-	}
-	return words(t.Plural)
+	return words(l.of.Plural)
 }

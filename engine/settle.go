@@ -90,7 +90,7 @@ func (c *cell) fewWholes() bool {
 func (m *machine) differs(n truthNode, s *survey) bool {
 	kept := m.keep(s)
 	defer m.putBack(s, kept)
-	first := quantity.Open
+	first, vague := quantity.Open, s.vague(m)
 	for corner := range cornerLimit {
 		if corner > len(s.touched)+1 {
 			break
@@ -100,10 +100,24 @@ func (m *machine) differs(n truthNode, s *survey) bool {
 			m.cells[s.touched[i].cell] = kept[i].corner(high, s.touched[i].texts)
 		}
 		t := m.evaluate(n)
-		if t == quantity.Open || corner > 0 && t != first {
+		switch {
+		case t == quantity.Open && vague:
+			continue
+		case t == quantity.Open, first != quantity.Open && t != first:
 			return true
 		}
 		first = t
+	}
+	return false
+}
+
+// vague reports whether a text is not known: no text that stands for all others answers a
+// pattern.
+func (s *survey) vague(m *machine) bool {
+	for i := range s.touched {
+		if c := &m.cells[s.touched[i].cell]; c.kind == holdsText && c.set == anyText {
+			return true
+		}
 	}
 	return false
 }

@@ -26,7 +26,9 @@ func (k *checker) subject(c *compiledClause, out *ClauseResult) quantity.Truth {
 	s := &SubjectResult{Parts: k.parts(c)}
 	s.Name = nameOf(s.Parts)
 	k.verdict(s, m, c, guard, whole)
-	k.papers(s, c)
+	if guard == quantity.Yes {
+		k.papers(s, c)
+	}
 	k.explain(s, m, c, whole)
 	m.restoreReadings(k)
 	out.add(s)
@@ -50,13 +52,16 @@ func (k *checker) worst(m *machine, c *compiledClause) (guard, whole quantity.Tr
 	return k.leastFavourable(m, c, several)
 }
 
-// verdict turns truths into a verdict with its notes and causes.
+// verdict turns the truths of guard and whole into a verdict with its notes and causes.
 func (k *checker) verdict(s *SubjectResult, m *machine, c *compiledClause, guard, whole quantity.Truth) {
 	switch {
+	case guard == quantity.Open && c.Demand == nil:
+		// Nobody can tell yet whether there is anything to look at or to ask for.
+		k.undecided(s, m, c, c.guard)
 	case whole == quantity.No:
 		s.Verdict = Gap
 	case whole == quantity.Open:
-		k.undecided(s, m, c)
+		k.undecided(s, m, c, c.whole)
 	case c.LookFor != "" && c.Demand != nil:
 		s.Verdict = ByEye
 		s.Notes = append(s.Notes, noteByEye)
@@ -65,19 +70,14 @@ func (k *checker) verdict(s *SubjectResult, m *machine, c *compiledClause, guard
 	default:
 		s.Verdict = Meets
 	}
-	if guard == quantity.Open && c.Demand == nil {
-		// Nobody can tell yet whether there is anything to look at or to ask for.
-		s.Verdict = NotRecorded
-		s.Causes = k.named(m.causesOf(c.guard))
-	}
 	if c.Judged == rules.AsRead && whole != quantity.Open && k.full.decide(c.whole) == quantity.Open {
 		s.Notes = append(s.Notes, noteNotProved)
 	}
 }
 
 // undecided turns an open truth into a verdict by its causes.
-func (k *checker) undecided(s *SubjectResult, m *machine, c *compiledClause) {
-	causes := m.causesOf(c.whole)
+func (k *checker) undecided(s *SubjectResult, m *machine, c *compiledClause, open truthNode) {
+	causes := m.causesOf(open)
 	s.Causes = k.named(causes)
 	s.Verdict = verdictOf(causes)
 	switch s.Verdict {
@@ -90,7 +90,7 @@ func (k *checker) undecided(s *SubjectResult, m *machine, c *compiledClause) {
 			s.Notes = append(s.Notes, noteUnsettled)
 		}
 		if c.Judged == rules.Proved {
-			switch k.read.decide(c.whole) {
+			switch k.read.decide(open) {
 			case quantity.Yes:
 				s.Notes = append(s.Notes, noteMeetsRead)
 			case quantity.No:
