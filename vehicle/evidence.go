@@ -29,11 +29,11 @@ func (r *sheetReader) evidence(b *opened, block *hclsyntax.Block) {
 	if ok {
 		k.what += " " + Quote(label.text)
 	}
-	made := Evidence{Label: label.text, Range: headerOf(block)}
+	made := Evidence{Label: label.text, Range: HeaderOf(block)}
 	if dated := k.text("dated"); dated.text != "" {
 		days, fault := quantity.ParseDays(dated.text)
 		if fault != nil {
-			k.faults = append(k.faults, figureFault(fault, dated.place))
+			k.faults = append(k.faults, FigureFault(fault, dated.place))
 		}
 		made.Dated, made.HasDate = days, fault == nil
 	}

@@ -71,8 +71,8 @@ func attributesInOrder(body *hclsyntax.Body) []*hclsyntax.Attribute {
 	})
 }
 
-// headerOf is the place of a block's name and labels.
-func headerOf(block *hclsyntax.Block) hcl.Range {
+// HeaderOf is the place of a block's name and labels, without its body.
+func HeaderOf(block *hclsyntax.Block) hcl.Range {
 	if last := len(block.LabelRanges) - 1; last >= 0 {
 		return hcl.RangeBetween(block.TypeRange, block.LabelRanges[last])
 	}

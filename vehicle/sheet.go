@@ -1,11 +1,11 @@
 package vehicle
 
 import (
-	"cmp"
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
 	"io/fs"
+	"maps"
 	"path"
 	"slices"
 
@@ -59,7 +59,7 @@ func Load(fsys fs.FS, name, shown string, v *Vocabulary, o Options) (*Sheet, hcl
 	r := newSheetReader(shown, sources, v)
 	r.papers = &paperCase{folder: fsys, dir: folder, further: o.Papers, shown: o.PapersShown}
 	r.faults = faults
-	r.whole = allRead(sources, faults)
+	r.whole = AllRead(sources, faults)
 	if !r.isSheet() {
 		return nil, r.faults
 	}
@@ -94,23 +94,29 @@ func (s *Sheet) Car() *Part {
 	return nil
 }
 
-// HashSources is the SHA-256 over files, in hex: for each in the order of their names its
-// name without the folder, its length and its bytes.
+// HashSources is HashFiles of files by their names without the folder.
 func HashSources(sources []*Source) string {
-	sorted := slices.SortedFunc(slices.Values(sources), func(a, b *Source) int {
-		return cmp.Compare(path.Base(a.Name), path.Base(b.Name))
-	})
+	files := map[string][]byte{}
+	for _, source := range sources {
+		files[path.Base(source.Name)] = source.Bytes
+	}
+	return HashFiles(files)
+}
+
+// HashFiles is the SHA-256 over files, in hex: for each in the order of their names its
+// name, its length and its bytes.
+func HashFiles(files map[string][]byte) string {
 	sum := sha256.New()
-	for _, source := range sorted {
-		fmt.Fprintf(sum, "%s\n%d\n", path.Base(source.Name), len(source.Bytes))
-		sum.Write(source.Bytes)
+	for _, name := range slices.Sorted(maps.Keys(files)) {
+		fmt.Fprintf(sum, "%s\n%d\n", name, len(files[name]))
+		sum.Write(files[name])
 	}
 	return hex.EncodeToString(sum.Sum(nil))
 }
 
-// allRead reports whether faults of reading left every file usable. Otherwise what is
+// AllRead reports whether faults of reading left every file usable. Otherwise what is
 // missing may stand in the file that could not be read.
-func allRead(sources []*Source, faults hcl.Diagnostics) bool {
+func AllRead(sources []*Source, faults hcl.Diagnostics) bool {
 	for _, fault := range faults {
 		if !slices.ContainsFunc(sources, func(s *Source) bool { return s.Name == fault.Subject.Filename }) {
 			return false

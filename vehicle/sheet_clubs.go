@@ -13,7 +13,7 @@ import (
 // unread, so that a sheet can serve several clubs.
 func (r *sheetReader) club(b *opened, block *hclsyntax.Block) {
 	if len(block.LabelRanges) != 1 {
-		b.fault("label-count", headerOf(block), "One name is wanted",
+		b.fault("label-count", HeaderOf(block), "One name is wanted",
 			fmt.Sprintf("Found %d names behind club. Write the name of the rulebook: club \"NAME OF THE RULES\" {.", len(block.LabelRanges)))
 		return
 	}
@@ -28,7 +28,7 @@ func (r *sheetReader) club(b *opened, block *hclsyntax.Block) {
 	}
 	inner := &opened{keys: &keys{source: b.source, block: block, what: "club " + Quote(book)}, part: b.part, club: book}
 	if b.part == r.sheet.Root {
-		if inner.part = r.clubPart(book, headerOf(block)); inner.part == nil {
+		if inner.part = r.clubPart(book, HeaderOf(block)); inner.part == nil {
 			return
 		}
 	} else {

@@ -25,7 +25,7 @@ func (r *sheetReader) instrument(source *Source, block *hclsyntax.Block) {
 	if !ok {
 		return
 	}
-	made := &Instrument{Label: label.text, Range: headerOf(block)}
+	made := &Instrument{Label: label.text, Range: HeaderOf(block)}
 	if first := r.instrumentNamed(label.text); first != nil {
 		k.faults = append(k.faults, SaidTwice(made.Range, k.what, first.Range))
 		return
@@ -62,7 +62,7 @@ func (k *keys) tolerance() (quantity.Figure, bool) {
 	figure, fault := quantity.ParseFigure(bare)
 	switch {
 	case fault != nil:
-		k.faults = append(k.faults, figureFault(fault, func(from, to int) hcl.Range { return at.Range(before+from, before+to) }))
+		k.faults = append(k.faults, FigureFault(fault, func(from, to int) hcl.Range { return at.Range(before+from, before+to) }))
 		return figure, false
 	case figure.Toleranced || figure.OneSided || !(figure.Unit.FromSI(figure.Reading) > 0):
 		k.fault("instrument-tolerance", at.Range(0, utf8.RuneCountInString(text)), "Not a tolerance",

@@ -22,7 +22,7 @@ func (r *sheetReader) isSheet() bool {
 		empty = empty && len(source.Body.Attributes) == 0 && len(source.Body.Blocks) == 0
 		for _, block := range source.Body.Blocks {
 			if (block.Type == "rulebook" || block.Type == "chapter") && !slices.ContainsFunc(r.sheet.Sources, hasCar) {
-				r.fault("rulebook-for-sheet", headerOf(block), "A rulebook, not a build sheet",
+				r.fault("rulebook-for-sheet", HeaderOf(block), "A rulebook, not a build sheet",
 					"Found a rulebook where the build sheet of a car is wanted. Name the file or folder that holds the car block, and give the rulebook after --rulebook.")
 				return false
 			}

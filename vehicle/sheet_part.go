@@ -2,6 +2,7 @@ package vehicle
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2"
@@ -13,7 +14,7 @@ import (
 func (r *sheetReader) open(b *opened, t *PartType, block *hclsyntax.Block) {
 	within := r.within(b, t)
 	label, ok := r.label(b, t, block)
-	part := newPart(t, label, within, headerOf(block))
+	part := newPart(t, label, within, HeaderOf(block))
 	list := within.List(t)
 	switch first := samePart(list, label); {
 	case !ok:
@@ -90,7 +91,7 @@ func (r *sheetReader) label(b *opened, t *PartType, block *hclsyntax.Block) (lab
 	choice := t.Labels.Find(label)
 	if choice < 0 {
 		b.fault("unknown-label", block.LabelRanges[0], "Unknown label",
-			fmt.Sprintf("Found %s as label of a %s. %s", Quote(label), t.Name, choiceAdvice(t.Labels, label)))
+			fmt.Sprintf("Found %s as label of a %s. %s", Quote(label), t.Name, t.Labels.Advice(label)))
 		return "", false
 	}
 	return t.Labels.Choices[choice].Value, true
@@ -130,11 +131,12 @@ func (t *PartType) exampleLabel() string {
 // fewChoices is how many choices a message lists even where it knows the likely one.
 const fewChoices = 12
 
-// choiceAdvice says what was most likely meant, or what can be chosen.
-func choiceAdvice(list *ChoiceList, text string) string {
-	values := list.Values()
-	spellings := values
-	for _, c := range list.Choices {
+// Advice says, as a sentence or two, which choice was most likely meant by a text that is
+// none of them, or what can be chosen.
+func (l *ChoiceList) Advice(text string) string {
+	values := l.Values()
+	spellings := slices.Clone(values)
+	for _, c := range l.Choices {
 		spellings = append(spellings, c.Synonyms...)
 	}
 	advice := "Write one of " + quotedList(values, "or") + "."
@@ -142,7 +144,7 @@ func choiceAdvice(list *ChoiceList, text string) string {
 	if near == "" {
 		return advice
 	}
-	question := fmt.Sprintf("Did you mean %s?", Quote(list.Choices[list.Find(near)].Value))
+	question := fmt.Sprintf("Did you mean %s?", Quote(l.Choices[l.Find(near)].Value))
 	if len(values) > fewChoices {
 		return question
 	}

@@ -52,15 +52,16 @@ func (n *entry) figure(e hclsyntax.Expression) (quantity.Figure, hcl.Range, bool
 	}
 	figure, fault := quantity.ParseFigure(text)
 	if fault != nil {
-		n.faults = append(n.faults, figureFault(fault, place))
+		n.faults = append(n.faults, FigureFault(fault, place))
 		return figure, hcl.Range{}, false
 	}
 	whole := place(0, utf8.RuneCountInString(text))
 	return figure, whole, true
 }
 
-// figureFault is the fault of a figure or date, at the characters that it is about.
-func figureFault(fault *quantity.Fault, place func(from, to int) hcl.Range) *hcl.Diagnostic {
+// FigureFault is the fault of a figure or date, at the characters that it is about: place
+// leads from the characters of its text to the file.
+func FigureFault(fault *quantity.Fault, place func(from, to int) hcl.Range) *hcl.Diagnostic {
 	summary := "Figure not readable"
 	if strings.HasPrefix(fault.Code, "date") {
 		summary = "Date not readable"
@@ -103,7 +104,7 @@ func (n *entry) fits(x *Particular, figure quantity.Figure, at hcl.Range) bool {
 	case unit.Dimension() != x.Dimension || unit.Convertible() != x.Unit.Convertible():
 		n.wrong("wrong-dimension", at, "A unit of another kind", found,
 			fmt.Sprintf("That is a figure of %s, and %s is one of %s. Write it in a unit such as %s.", measures(unit), x.Name, measures(x.Unit), x.Unit.Name()))
-	case !withinPlausible(x, figure.Reading):
+	case !x.IsPlausible(figure.Reading):
 		advice := "Look at the number and its unit."
 		if meant := likelyMeant(x, figure); meant != "" {
 			advice = fmt.Sprintf("Did you mean %q?", meant)
@@ -124,9 +125,9 @@ func measures(u quantity.Unit) string {
 	return u.Dimension().String()
 }
 
-// withinPlausible reports whether a value is within the plausible range, whose ends belong
-// to it by the same-figure rule.
-func withinPlausible(x *Particular, v float64) bool {
+// IsPlausible reports whether a figure or count, in SI, is within the plausible range, whose
+// ends belong to it by the same-figure rule.
+func (x *Particular) IsPlausible(v float64) bool {
 	same := x.Dimension.Same()
 	return x.Plausible.Contains(v) || same.Same(v, x.Plausible.Low) || same.Same(v, x.Plausible.High)
 }
@@ -151,7 +152,7 @@ func likelyMeant(x *Particular, figure quantity.Figure) string {
 		}
 	}
 	for _, u := range units {
-		if u != figure.Unit && u.Dimension() == x.Dimension && u.Convertible() && withinPlausible(x, u.ToSI(number)) {
+		if u != figure.Unit && u.Dimension() == x.Dimension && u.Convertible() && x.IsPlausible(u.ToSI(number)) {
 			return quantity.FormatNumber(figure.Reading, figure.Unit, figure.Decimals) + " " + u.Name()
 		}
 	}

@@ -31,7 +31,7 @@ func (n *entry) sizes(readings []hclsyntax.Expression) {
 		texts = append(texts, strings.TrimSpace(text))
 		o, w, wrong := quantity.ParseSize(text)
 		if wrong != nil {
-			n.faults = append(n.faults, figureFault(wrong, at.Range))
+			n.faults = append(n.faults, FigureFault(wrong, at.Range))
 			continue
 		}
 		left, right := halves(text, at)

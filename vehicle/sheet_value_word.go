@@ -64,7 +64,7 @@ func (n *entry) date(e hclsyntax.Expression) {
 	days, fault := quantity.ParseDays(t.text)
 	switch {
 	case fault != nil:
-		n.faults = append(n.faults, figureFault(fault, t.place))
+		n.faults = append(n.faults, FigureFault(fault, t.place))
 	case days.From < x.PlausibleDays.From || days.To > x.PlausibleDays.To:
 		n.wrong("not-plausible", t.all, "A date out of all proportion", Quote(t.text),
 			fmt.Sprintf("Plausible is %s to %s. Look at the year.", x.PlausibleDays.From, x.PlausibleDays.To))
@@ -104,7 +104,7 @@ func (n *entry) choice(e hclsyntax.Expression) {
 	}
 	choice := x.Choices.Find(t.text)
 	if choice < 0 {
-		n.wrong("unknown-choice", t.all, "Unknown choice", Quote(t.text), choiceAdvice(x.Choices, t.text))
+		n.wrong("unknown-choice", t.all, "Unknown choice", Quote(t.text), x.Choices.Advice(t.text))
 		return
 	}
 	n.set(x, Value{Choice: choice, Text: t.text})

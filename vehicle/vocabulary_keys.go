@@ -39,7 +39,7 @@ func (k *keys) fault(code Code, at hcl.Range, summary, detail string) {
 }
 
 // header is the place of the block's name and labels.
-func (k *keys) header() hcl.Range { return headerOf(k.block) }
+func (k *keys) header() hcl.Range { return HeaderOf(k.block) }
 
 // inner returns the blocks of one type inside the block, in the order of the file.
 func (k *keys) inner(name string) []*hclsyntax.Block {
