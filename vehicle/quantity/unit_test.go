@@ -127,6 +127,8 @@ func TestProductsAndQuotients(t *testing.T) {
 		{"per s", []string{"1/s", "/s", "s-1", "per s"}, Dimension{Time: -1}, "1"},
 		{"N.m/deg", []string{"Nm/deg", "N.m/°"}, Torque.Over(Angle), ""},
 		{"ft.lbf/s", []string{"ft lbf/s", "ft.lbf/sec"}, Power, ""},
+		{"micron", []string{"µm", "μm", "um", "microns"}, Length, "0.000001"},
+		{"deg", []string{"°", "º", "degrees"}, Angle, ""},
 		{"m3/h", []string{"m3/h", "cu m/h"}, Flow, "1/3600"},
 	} {
 		for _, spelling := range c.spellings {
@@ -174,6 +176,8 @@ func TestRefusedUnitsSayWhatToWrite(t *testing.T) {
 		{"((m))", FaultUnitForm, "Write one pair, as in kg/(m.s2).", 1, 5},
 		{"m.m.m.m.m.m.m.m.m", FaultUnitForm, "Write a simpler unit.", 16, 17},
 		{"degC/s", FaultUnitForm, "Write K: a difference of one degree Celsius is one kelvin.", 0, 4},
+		{"zzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzz", FaultUnitUnknown, "Write one such as mm, in, kg, lb, MPa, l or deg.", 0, 36},
+		{"kg/m)", FaultUnitForm, "Write powers as mm2, products as N.m, quotients as kg/m.", 4, 5},
 		{"  ", FaultUnitMissing, "Write one such as mm, in, kg, MPa, l or deg.", 0, 2},
 		{strings.Repeat("mm ", 40), FaultText, "Write one such as mm, in, kg, MPa, l or deg.", 0, 119},
 	} {
