@@ -18,7 +18,7 @@ func (l *loader) readAllowance(c *Clause, f *fields) {
 	}
 	figure, fault := quantity.ParseFigure(t.text)
 	if fault != nil {
-		f.report(figureFault(fault, t.at.Range))
+		f.report(vehicle.FigureFault(fault, t.at.Range))
 		return
 	}
 	if !isOne(figure) || figure.Reading == 0 {

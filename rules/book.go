@@ -22,10 +22,10 @@ const mostClasses = 64
 func (l *loader) readBook() {
 	block := l.blocks["rulebook"][0]
 	for _, second := range l.blocks["rulebook"][1:] {
-		l.report(vehicle.SaidTwice(headerOf(second.Block), "the rulebook block", headerOf(block.Block)))
+		l.report(vehicle.SaidTwice(vehicle.HeaderOf(second.Block), "the rulebook block", vehicle.HeaderOf(block.Block)))
 	}
 	book := l.book
-	book.Range = headerOf(block.Block)
+	book.Range = vehicle.HeaderOf(block.Block)
 	book.Name, _ = l.label(block, "rulebook", "\"Saltmarsh Stage Rally Car Rules\"")
 	f := l.fieldsOf(block, "rulebook", bookKeys, []string{"class"})
 	if f.want("edition", `"2027"`) {
@@ -72,7 +72,7 @@ func (l *loader) readClasses(f *fields) *vehicle.ChoiceList {
 	}
 	for _, block := range f.blocks("class") {
 		if f.has("classes") {
-			f.fault("classes-twice", headerOf(block.Block), "Classes said in two ways", "Found class blocks beside classes = […]. "+
+			f.fault("classes-twice", vehicle.HeaderOf(block.Block), "Classes said in two ways", "Found class blocks beside classes = […]. "+
 				"Write every class as a block, or all in the list.")
 			break
 		}
@@ -82,10 +82,10 @@ func (l *loader) readClasses(f *fields) *vehicle.ChoiceList {
 			continue
 		}
 		synonyms := inner.lines("synonyms")
-		add(vehicle.Choice{Value: name, Synonyms: texts(synonyms), Means: inner.line("means")}, headerOf(block.Block), synonyms)
+		add(vehicle.Choice{Value: name, Synonyms: texts(synonyms), Means: inner.line("means")}, vehicle.HeaderOf(block.Block), synonyms)
 	}
 	if len(list.Choices) > mostClasses {
-		f.fault("classes-too-many", headerOf(f.block), "Too many classes", fmt.Sprintf(
+		f.fault("classes-too-many", vehicle.HeaderOf(f.block), "Too many classes", fmt.Sprintf(
 			"Found %d classes; a rulebook can tell at most %d apart.", len(list.Choices), mostClasses))
 	}
 	if len(list.Choices) == 0 {

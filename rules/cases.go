@@ -21,7 +21,7 @@ var (
 func (l *loader) readCases() {
 	places := map[string]hcl.Range{}
 	for _, block := range l.blocks["worked_case"] {
-		w := &WorkedCase{Range: headerOf(block.Block)}
+		w := &WorkedCase{Range: vehicle.HeaderOf(block.Block)}
 		var ok bool
 		if w.Name, ok = l.label(block, "worked case", `"thin wall"`); ok {
 			l.nameOnce(places, w.Name, block.LabelRanges[0])
@@ -83,7 +83,7 @@ func (l *loader) readAsBuilt(w *WorkedCase, f *fields) {
 		return
 	}
 	for _, second := range scraps[1:] {
-		f.report(vehicle.SaidTwice(headerOf(second.Block), "as_built", headerOf(scraps[0].Block)))
+		f.report(vehicle.SaidTwice(vehicle.HeaderOf(second.Block), "as_built", vehicle.HeaderOf(scraps[0].Block)))
 	}
 	if labels := scraps[0].LabelRanges; len(labels) > 0 {
 		f.fault("label-count", labels[0], "A name too many", "Found a name behind as_built. Write as_built { … } without one.")

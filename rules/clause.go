@@ -22,14 +22,14 @@ const mostSubjects = 1000
 func (l *loader) readChapters() {
 	chapters, clauses := map[string]hcl.Range{}, map[string]hcl.Range{}
 	for _, block := range l.blocks["chapter"] {
-		chapter := &Chapter{Range: headerOf(block.Block)}
+		chapter := &Chapter{Range: vehicle.HeaderOf(block.Block)}
 		chapter.Number = l.number(block, "chapter", `"4"`, chapters)
 		f := l.fieldsOf(block, "chapter "+chapter.Number, []string{"title"}, []string{"clause"})
 		if f.want("title", `"Safety cage"`) {
 			chapter.Title = f.line("title")
 		}
 		for _, inner := range f.blocks("clause") {
-			clause := &Clause{Chapter: chapter, Range: headerOf(inner.Block)}
+			clause := &Clause{Chapter: chapter, Range: vehicle.HeaderOf(inner.Block)}
 			clause.Number = l.number(inner, "clause", `"4.3.2"`, clauses)
 			l.readClause(clause, inner)
 			chapter.Clauses = append(chapter.Clauses, clause)

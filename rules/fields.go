@@ -78,15 +78,7 @@ func (f *fields) at(key string) hcl.Range {
 	if e := f.value(key); e != nil {
 		return e.Range()
 	}
-	return headerOf(f.block)
-}
-
-// headerOf is the range of a block's name and labels.
-func headerOf(b *hclsyntax.Block) hcl.Range {
-	if last := len(b.LabelRanges) - 1; last >= 0 {
-		return hcl.RangeBetween(b.TypeRange, b.LabelRanges[last])
-	}
-	return b.TypeRange
+	return vehicle.HeaderOf(f.block)
 }
 
 // want reports that key, written as in example, is missing. It returns whether it is there.
@@ -94,7 +86,7 @@ func (f *fields) want(key, example string) bool {
 	if f.has(key) {
 		return true
 	}
-	f.fault("key-missing", headerOf(f.block), "Something is missing", fmt.Sprintf(
+	f.fault("key-missing", vehicle.HeaderOf(f.block), "Something is missing", fmt.Sprintf(
 		"The %s has no %s. Write %s = %s.", f.what, key, key, example))
 	return false
 }

@@ -6,7 +6,6 @@ import (
 	"slices"
 	"strings"
 
-	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 	"github.com/zclconf/go-cty/cty"
 
@@ -68,7 +67,7 @@ func (f *fields) days(key string) (days quantity.DayRange, ok bool) {
 	}
 	days, fault := quantity.ParseDays(t.text)
 	if fault != nil {
-		f.report(figureFault(fault, t.at.Range))
+		f.report(vehicle.FigureFault(fault, t.at.Range))
 		return days, false
 	}
 	return days, true
@@ -129,13 +128,6 @@ func texts(list []written) []string {
 		out = append(out, strings.TrimSpace(w.text))
 	}
 	return out
-}
-
-// figureFault turns a fault in a figure or date into one in a file. place leads from the
-// runes of the text to the file.
-func figureFault(fault *quantity.Fault, place func(from, to int) hcl.Range) *hcl.Diagnostic {
-	return vehicle.Fault(vehicle.Code(fault.Code), place(fault.From, fault.To), "Not a figure that can be read",
-		fault.Found+" "+fault.Advice)
 }
 
 // listOf joins words for a sentence: "a, b and c".

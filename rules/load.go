@@ -2,8 +2,6 @@ package rules
 
 import (
 	"cmp"
-	"crypto/sha256"
-	"encoding/hex"
 	"fmt"
 	"io/fs"
 	"maps"
@@ -61,7 +59,7 @@ func Load(folder fs.FS, name, shown string, v *vehicle.Vocabulary) (*Rulebook, h
 	if info, err := fs.Stat(folder, name); err == nil && !info.IsDir() {
 		l.dir = path.Dir(name)
 	}
-	if l.isWhole() && l.sortBlocks() {
+	if vehicle.AllRead(sources, faults) && l.sortBlocks() {
 		l.readBlocks()
 	}
 	l.sortFaults()
@@ -80,17 +78,6 @@ func (l *loader) readBlocks() {
 	l.readTerms()
 	l.readChapters()
 	l.readCases()
-}
-
-// isWhole reports whether every file could be read. A file that could not hides terms and
-// tables, and what the others say of those would be reported as wrong.
-func (l *loader) isWhole() bool {
-	for _, fault := range l.faults {
-		if !slices.ContainsFunc(l.sources, func(s *vehicle.Source) bool { return s.Name == fault.Subject.Filename }) {
-			return false
-		}
-	}
-	return len(l.sources) > 0
 }
 
 // report adds a fault.
@@ -117,7 +104,7 @@ func (l *loader) sortBlocks() bool {
 // noRulebook says that there is no rulebook block, and what was given instead.
 func (l *loader) noRulebook() *hcl.Diagnostic {
 	if cars := l.blocks["car"]; len(cars) > 0 {
-		return vehicle.Fault("sheet-for-rulebook", headerOf(cars[0].Block), "A build sheet, not a rulebook",
+		return vehicle.Fault("sheet-for-rulebook", vehicle.HeaderOf(cars[0].Block), "A build sheet, not a rulebook",
 			"Found the build sheet of a car where a rulebook is wanted. Name the file or folder that holds the club's rulebook block.")
 	}
 	at := l.sources[0].Body.SrcRange
@@ -171,17 +158,11 @@ func (l *loader) sortFaults() {
 }
 
 // hash is the SHA-256 over the files of the rulebook, tables beside it included, in the
-// order of their paths: for each its path relative to the rulebook's folder, its length
-// and its bytes.
+// order of their paths relative to the rulebook's folder.
 func (l *loader) hash() string {
 	files := maps.Clone(l.beside)
 	for _, source := range l.sources {
 		files[path.Base(source.Name)] = source.Bytes
 	}
-	sum := sha256.New()
-	for _, name := range slices.Sorted(maps.Keys(files)) {
-		fmt.Fprintf(sum, "%s\n%d\n", name, len(files[name]))
-		sum.Write(files[name])
-	}
-	return hex.EncodeToString(sum.Sum(nil))
+	return vehicle.HashFiles(files)
 }

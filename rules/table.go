@@ -36,7 +36,7 @@ func (l *loader) readTables() {
 	for _, block := range l.blocks["table"] {
 		name, ok := l.nameOf(block, "table", `"hoop_sizes"`, places)
 		f := l.fieldsOf(block, "table "+name, tableKeys, nil)
-		table := &Table{Name: name, Range: headerOf(block.Block)}
+		table := &Table{Name: name, Range: vehicle.HeaderOf(block.Block)}
 		if !f.want("columns", `{ outside = "tube.outside" }`) || !l.readColumns(table, f) {
 			continue
 		}

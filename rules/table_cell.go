@@ -43,7 +43,7 @@ func (t *Table) readCell(cell *TableCell, column int, raw rawCell) *hcl.Diagnost
 func (c Column) readFigure(cell *TableCell, raw rawCell, band bool) *hcl.Diagnostic {
 	figure, fault := quantity.ParseFigure(raw.text)
 	if fault != nil {
-		return figureFault(fault, raw.place)
+		return vehicle.FigureFault(fault, raw.place)
 	}
 	switch {
 	case !isOne(figure):
@@ -54,7 +54,7 @@ func (c Column) readFigure(cell *TableCell, raw rawCell, band bool) *hcl.Diagnos
 	case c.Is.Whole && (figure.Unit != quantity.Unit{} || figure.Reading < 0 || figure.Reading != math.Trunc(figure.Reading)):
 		return vehicle.Fault("count-wanted", raw.all, "A count is wanted", fmt.Sprintf(
 			"Found %s in the column %s. Write a whole number.", vehicle.Quote(raw.trimmed()), c.Name))
-	case c.Like != nil && !c.Like.Plausible.Contains(figure.Reading):
+	case c.Like != nil && !c.Like.IsPlausible(figure.Reading):
 		advice := "Look at the number and its unit."
 		if band {
 			advice = "Leave the end of the band empty (\"\") where there is no bound."
@@ -87,7 +87,7 @@ func (c Column) readDay(cell *TableCell, raw rawCell) *hcl.Diagnostic {
 	days, fault := quantity.ParseDays(raw.text)
 	switch {
 	case fault != nil:
-		return figureFault(fault, raw.place)
+		return vehicle.FigureFault(fault, raw.place)
 	case days.Precision != quantity.ToDay:
 		return vehicle.Fault("day-wanted", raw.all, "A day is wanted", fmt.Sprintf(
 			"Found %s in the column %s. Write the day, as in \"2027-12-31\".", vehicle.Quote(raw.trimmed()), c.Name))
@@ -105,20 +105,10 @@ func (c Column) readChoice(cell *TableCell, raw rawCell) *hcl.Diagnostic {
 	choice := c.Is.Choices.Find(raw.text)
 	if choice < 0 {
 		return vehicle.Fault("unknown-choice", raw.all, "Unknown choice", fmt.Sprintf(
-			"Found %s in the column %s. %s", vehicle.Quote(raw.trimmed()), c.Name, choiceAdvice(c.Is.Choices, raw.text)))
+			"Found %s in the column %s. %s", vehicle.Quote(raw.trimmed()), c.Name, c.Is.Choices.Advice(raw.text)))
 	}
 	cell.Choice = choice
 	return nil
-}
-
-// choiceAdvice says what can be chosen, and what was most likely meant.
-func choiceAdvice(list *vehicle.ChoiceList, text string) string {
-	values := list.Values()
-	advice := "Write one of: " + listOf(values, "or") + "."
-	if name := vehicle.Nearest(text, values); name != "" {
-		advice = fmt.Sprintf("Did you mean %s? %s", vehicle.Quote(name), advice)
-	}
-	return advice
 }
 
 // readTruth reads true or false, as spreadsheets write it too.

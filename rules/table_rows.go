@@ -23,7 +23,7 @@ func (l *loader) readRows(t *Table, f *fields) []rawRow {
 	case inline:
 		return f.rowsInline(t)
 	}
-	f.fault("key-missing", headerOf(f.block), "Something is missing", fmt.Sprintf(
+	f.fault("key-missing", vehicle.HeaderOf(f.block), "Something is missing", fmt.Sprintf(
 		"The %s has no rows. Write rows = [[\"45 mm\", \"2.5 mm\"]], or rows_from = \"sizes.csv\" for a file beside the rulebook.", f.what))
 	return nil
 }

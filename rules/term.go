@@ -42,7 +42,7 @@ const mostTerms = 500
 // readTerms reads the terms. They may use each other in any order, but not in a circle.
 func (l *loader) readTerms() {
 	if blocks := l.blocks["term"]; len(blocks) > mostTerms {
-		l.report(vehicle.Fault("terms-too-many", headerOf(blocks[mostTerms].Block), "Too many terms", fmt.Sprintf(
+		l.report(vehicle.Fault("terms-too-many", vehicle.HeaderOf(blocks[mostTerms].Block), "Too many terms", fmt.Sprintf(
 			"Found %d terms; a rulebook can have at most %d. Put figures that differ into a table.", len(blocks), mostTerms)))
 		l.blocks["term"] = blocks[:mostTerms]
 	}
@@ -70,7 +70,7 @@ func (l *loader) draftTerms() []*draft {
 		if !ok {
 			name = ""
 		}
-		d := &draft{term: &Term{Name: name, Range: headerOf(block.Block)}, f: f}
+		d := &draft{term: &Term{Name: name, Range: vehicle.HeaderOf(block.Block)}, f: f}
 		if f.want("means", `"tube.wall >= 2.5*mm"`) {
 			d.means, _ = f.text("means")
 		}
