@@ -33,7 +33,7 @@ func (u Unit) Formula() string { return u.formula }
 func (u Unit) Dimension() Dimension { return u.dimension }
 
 // Factor returns how many units of the International System one of this unit is, as an
-// exact rational. For an angle the rational stands for pi with 62 digits. For an affine
+// exact rational. For an angle the rational stands for pi with 63 digits. For an affine
 // unit it is the size of one degree. The caller owns the result.
 func (u Unit) Factor() *big.Rat { return rationalOr(u.factor, 1) }
 

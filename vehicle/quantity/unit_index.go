@@ -5,7 +5,7 @@ import (
 	"strings"
 )
 
-// pi to 62 digits, from "The On-Line Encyclopedia of Integer Sequences", A000796. A factor
+// pi to 63 digits, from "The On-Line Encyclopedia of Integer Sequences", A000796. A factor
 // with pi in it rounds to the nearest float64 as the true one does.
 const pi = "3.14159265358979323846264338327950288419716939937510582097494459"
 
