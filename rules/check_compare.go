@@ -158,7 +158,7 @@ func (c *checker) differentKinds(at Span, left, right Node, done string) {
 func (c *checker) asChoice(n Node, list *vehicle.ChoiceList, of Span) Node {
 	switch n := n.(type) {
 	case *Constant:
-		if i := choiceIndex(list, n.Text); i >= 0 {
+		if i := list.Find(n.Text); i >= 0 {
 			return &Constant{Base: Base{n.At, Type{Kind: Choice, Choices: list}}, Choice: i}
 		}
 		return c.fault(CodeFormulaChoice, n.At, c.choiceAdvice(n.Text, list), "%s is not one of the choices of %s.", c.quote(n.At), c.quote(of))

@@ -197,7 +197,7 @@ func (c *checker) tableNamed(name string, at, end Span) Node {
 func (c *checker) pick(n *ast.MemberNode) Node {
 	of, t, known := c.picked(n.Node)
 	if t == nil {
-		if known {
+		if known || c.pickedVariable(n) {
 			return nil
 		}
 		return c.refused("index", c.toClosing(c.startOf(n.Node), n.Location().From))
@@ -220,6 +220,22 @@ func (c *checker) pick(n *ast.MemberNode) Node {
 		return nil
 	}
 	return &Pick{Base{at, Type{Kind: Part, PartType: t}}, of, t, folded}
+}
+
+// pickedVariable refuses a label behind the name of a variable that stands for one part,
+// and returns whether it did.
+func (c *checker) pickedVariable(n *ast.MemberNode) bool {
+	name, ok := n.Node.(*ast.IdentifierNode)
+	if !ok {
+		return false
+	}
+	of, _ := c.variable(name.Value, c.spanOf(name))
+	if of == nil || of.Type().Kind != Part {
+		return false
+	}
+	c.fault(CodeFormulaPart, c.toClosing(c.spanOf(name).From, n.Location().From), "Choose it with where, or give the variable another name.",
+		"%s stands for one %s at a time here, so it has no label.", quoteCode(name.Value), spoken(of.Type().PartType.Name))
+	return true
 }
 
 // picked finds the type of parts that stands before ['label']. known is true where a fault
@@ -278,7 +294,7 @@ func (c *checker) labelOf(t *vehicle.PartType, label *ast.StringNode) (string, b
 	if t.Labels == nil {
 		return folded, true
 	}
-	if i := choiceIndex(t.Labels, folded); i >= 0 {
+	if i := t.Labels.Find(folded); i >= 0 {
 		return vehicle.FoldText(t.Labels.Choices[i].Value), true
 	}
 	c.fault(CodeFormulaLabel, c.spanOf(label), c.choiceAdvice(label.Value, t.Labels), "No %s is called %s.", spoken(t.Name), vehicle.Quote(label.Value))

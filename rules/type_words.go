@@ -4,8 +4,6 @@ import (
 	"maps"
 	"slices"
 	"strings"
-
-	"gapsheet/vehicle"
 )
 
 // String says in words what a node yields: "a length", "a count", "a list of tubes".
@@ -80,15 +78,3 @@ func article(word string) string {
 
 // sortedKeys is the keys of a map in order.
 func sortedKeys[V any](m map[string]V) []string { return slices.Sorted(maps.Keys(m)) }
-
-// choiceIndex is the place of a folded text among choices and their synonyms, -1 when it
-// is none of them.
-func choiceIndex(list *vehicle.ChoiceList, folded string) int {
-	for i := range list.Choices {
-		choice := &list.Choices[i]
-		if vehicle.FoldText(choice.Value) == folded || slices.ContainsFunc(choice.Synonyms, func(s string) bool { return vehicle.FoldText(s) == folded }) {
-			return i
-		}
-	}
-	return -1
-}
