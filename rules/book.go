@@ -61,9 +61,12 @@ func (l *loader) readClasses(f *fields) *vehicle.ChoiceList {
 	list := &vehicle.ChoiceList{Name: "classes of " + l.book.Name}
 	places := map[string]hcl.Range{}
 	add := func(c vehicle.Choice, at hcl.Range, synonyms []written) {
-		l.nameOnce(places, c.Value, at)
-		for _, s := range synonyms {
+		for _, s := range append([]written{{text: c.Value, all: at}}, synonyms...) {
 			l.nameOnce(places, s.text, s.all)
+			if vehicle.FoldText(s.text) == "none" {
+				f.fault("choice-none", s.all, "A class called none",
+					`Found "none", by which a sheet says that something is not there. Use another word.`)
+			}
 		}
 		list.Choices = append(list.Choices, c)
 	}

@@ -76,3 +76,35 @@ var refusedNames = map[string]string{
 	"null": "Write recorded(x), or (x ?? y) for a particular that may be none.",
 	"none": "Write not any(list, …), or none(list, …); for a particular that is stated as none write (x ?? y).",
 }
+
+// refusedFunctions is expr's own functions that formulas do not have, with what to write
+// instead.
+var refusedFunctions = func() map[string]string {
+	out := map[string]string{
+		"now":           "The day comes from the run: write on, or event.inspection_day.",
+		"duration":      "Write days_after(date, 30), or a figure of time such as 30*minute.",
+		"timezone":      "Dates are civil days everywhere.",
+		"reduce":        "Use sum, count, min, max, all or any.",
+		"groupBy":       "Use filter for each group.",
+		"findIndex":     "Members of a list have no numbers; use find.",
+		"findLastIndex": "Members of a list have no numbers; use findLast.",
+		"get":           "Name what is read: harness['driver'], or a particular after a dot.",
+		"int":           "Use floor, ceil or round.",
+		"float":         "All numbers are of one sort; leave it out.",
+		"type":          "The kind of every particular is known before a car is read.",
+	}
+	lists := []string{"sortBy", "sort", "take", "reverse", "uniq", "concat", "flatten", "keys", "values", "toPairs", "fromPairs"}
+	texts := []string{"string", "trim", "trimPrefix", "trimSuffix", "upper", "lower", "split", "splitAfter", "replace", "repeat", "join",
+		"indexOf", "lastIndexOf", "hasPrefix", "hasSuffix", "toJSON", "fromJSON", "toBase64", "fromBase64"}
+	bits := []string{"bitand", "bitor", "bitxor", "bitnand", "bitnot", "bitshl", "bitshr", "bitushr"}
+	for _, name := range lists {
+		out[name] = "A list is asked with all, any, count, sum, min, max, filter or map."
+	}
+	for _, name := range texts {
+		out[name] = "Texts are compared without case or extra blanks: use ==, in, contains, startsWith, endsWith or matches."
+	}
+	for _, name := range bits {
+		out[name] = "Use and, or, not."
+	}
+	return out
+}()

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"strings"
 
 	"github.com/hashicorp/hcl/v2"
 
@@ -24,7 +25,7 @@ func (l *loader) readChapters() {
 	for _, block := range l.blocks["chapter"] {
 		chapter := &Chapter{Range: vehicle.HeaderOf(block.Block)}
 		chapter.Number = l.number(block, "chapter", `"4"`, chapters)
-		f := l.fieldsOf(block, "chapter "+chapter.Number, []string{"title"}, []string{"clause"})
+		f := l.fieldsOf(block, strings.TrimSpace("chapter "+chapter.Number), []string{"title"}, []string{"clause"})
 		if f.want("title", `"Safety cage"`) {
 			chapter.Title = f.line("title")
 		}
@@ -42,7 +43,8 @@ func (l *loader) readChapters() {
 	}
 }
 
-// number reads the number of a chapter or clause and enters it in places.
+// number reads the number of a chapter or clause and enters it in places; "" when it has
+// a fault.
 func (l *loader) number(block located, what, example string, places map[string]hcl.Range) string {
 	number, ok := l.label(block, what, example)
 	if !ok {
@@ -52,6 +54,7 @@ func (l *loader) number(block located, what, example string, places map[string]h
 	if found := numberFault(number); found != "" {
 		l.report(vehicle.Fault("number-form", at, "Not a "+what+" number", fmt.Sprintf(
 			"Found %s as number of a %s. %s Write it like %s.", vehicle.Quote(number), what, found, example)))
+		return ""
 	}
 	folded := foldNumber(number)
 	if first, twice := places[folded]; twice {
@@ -64,7 +67,7 @@ func (l *loader) number(block located, what, example string, places map[string]h
 
 // readClause reads what a clause says.
 func (l *loader) readClause(c *Clause, block located) {
-	f := l.fieldsOf(block, "clause "+c.Number, clauseKeys, nil)
+	f := l.fieldsOf(block, strings.TrimSpace("clause "+c.Number), clauseKeys, nil)
 	if f.want("title", `"Main hoop tube"`) {
 		c.Title = f.line("title")
 	}

@@ -123,10 +123,13 @@ func (f *fields) textOf(key string, e hclsyntax.Expression) (t written, ok bool)
 	return written{text: text, at: at, all: e.Range()}, true
 }
 
+// lineBreaks makes every line break one that a screen takes as no more than that.
+var lineBreaks = strings.NewReplacer("\r\n", "\n", "\r", "\n")
+
 // prose reads a text of any number of lines without blanks around it, "" when not given.
 func (f *fields) prose(key string) string {
 	t, _ := f.text(key)
-	return strings.TrimSpace(t.text)
+	return strings.TrimSpace(lineBreaks.Replace(t.text))
 }
 
 // line reads a text that has to stand on one line, "" when not given.
@@ -135,13 +138,20 @@ func (f *fields) line(key string) string {
 	if !ok {
 		return ""
 	}
-	line := strings.TrimSpace(t.text)
-	if strings.ContainsAny(line, "\r\n") {
-		f.fault("one-line-wanted", t.all, "Several lines where one is wanted", fmt.Sprintf(
-			"The %s of the %s has several lines. Write it on one.", key, f.what))
+	if !f.onOneLine(key, t) {
 		return ""
 	}
-	return line
+	return strings.TrimSpace(t.text)
+}
+
+// onOneLine reports a text that has several lines.
+func (f *fields) onOneLine(key string, t written) bool {
+	if !strings.ContainsAny(strings.TrimSpace(t.text), "\r\n") {
+		return true
+	}
+	f.fault("one-line-wanted", t.all, "Several lines where one is wanted", fmt.Sprintf(
+		"The %s of the %s has several lines. Write it on one.", key, f.what))
+	return false
 }
 
 // labelAt reads one label of the block: one line, not empty.
@@ -156,10 +166,7 @@ func (f *fields) labelAt(i int) (text string, ok bool) {
 	switch {
 	case text == "":
 		f.fault("text-empty", at, "An empty name", fmt.Sprintf("The name of the %s is empty. Write it out.", f.what))
-	case strings.ContainsAny(text, "\r\n"):
-		f.fault("one-line-wanted", at, "Several lines where one is wanted", fmt.Sprintf(
-			"The name of the %s has several lines. Write it on one.", f.what))
-	default:
+	case f.onOneLine("name", written{text: text, all: at}):
 		return text, true
 	}
 	return "", false

@@ -13,8 +13,8 @@ import (
 	"gapsheet/vehicle/quantity"
 )
 
-// lines reads a list of texts of one line each; a single text is a list of one. In each
-// pair the range is that of the text.
+// lines reads a list of texts of one line each; a single text is a list of one.
+// None is given twice.
 func (f *fields) lines(key string) []written {
 	members := []hclsyntax.Expression{}
 	switch e := f.value(key).(type) {
@@ -28,7 +28,7 @@ func (f *fields) lines(key string) []written {
 	var list []written
 	for _, e := range members {
 		t, ok := f.textOf(key, e)
-		if !ok {
+		if !ok || !f.onOneLine(key, t) {
 			continue
 		}
 		folded := vehicle.FoldText(t.text)
@@ -95,8 +95,12 @@ func (f *fields) count(key string, most int) int {
 			return int(n)
 		}
 	}
+	found := vehicle.Describe(e)
+	if number, ok := f.source.Number(e); ok {
+		found = "the number " + number
+	}
 	f.fault("count-wanted", e.Range(), "A count is wanted", fmt.Sprintf(
-		"Found %s as %s of the %s. Write a whole number from 1 to %d without quotes.", f.writtenAt(e.Range()), key, f.what, most))
+		"Found %s as %s of the %s. Write a whole number from 1 to %d without quotes.", found, key, f.what, most))
 	return 0
 }
 

@@ -124,7 +124,9 @@ func (l *loader) refuseStrangers(source *vehicle.Source) {
 			continue
 		}
 		advice := "A rulebook holds " + listOf(blockTypes, "and") + "."
-		if block.Type == "clause" {
+		if block.Type == "car" {
+			advice = "A build sheet stands in a file of its own, outside the folder of the rulebook."
+		} else if block.Type == "clause" {
 			advice = "A clause stands in its chapter: chapter \"4\" { clause \"4.1\" { … } }."
 		} else if near := vehicle.Nearest(block.Type, blockTypes); near != "" {
 			advice = fmt.Sprintf("Did you mean %s? %s", near, advice)

@@ -146,3 +146,17 @@ type WorkedCase struct {
 	Status  string // how far that was confirmed
 	Range   hcl.Range
 }
+
+// ClauseNumbered finds a clause by its number, however its letters are written; nil when
+// the book has none of that number.
+func (b *Rulebook) ClauseNumbered(number string) *Clause {
+	wanted := vehicle.FoldText(number)
+	for _, chapter := range b.Chapters {
+		for _, clause := range chapter.Clauses {
+			if vehicle.FoldText(clause.Number) == wanted {
+				return clause
+			}
+		}
+	}
+	return nil
+}

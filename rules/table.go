@@ -35,7 +35,7 @@ func (l *loader) readTables() {
 	places := map[string]hcl.Range{}
 	for _, block := range l.blocks["table"] {
 		name, ok := l.nameOf(block, "table", `"hoop_sizes"`, places)
-		f := l.fieldsOf(block, "table "+name, tableKeys, nil)
+		f := l.fieldsOf(block, strings.TrimSpace("table "+name), tableKeys, nil)
 		table := &Table{Name: name, Range: vehicle.HeaderOf(block.Block)}
 		if !f.want("columns", `{ outside = "tube.outside" }`) || !l.readColumns(table, f) {
 			continue
@@ -52,15 +52,14 @@ func (l *loader) readTables() {
 
 // nameOf reads the label of a table or term: a name for formulas, given once.
 func (l *loader) nameOf(block located, what, example string, places map[string]hcl.Range) (name string, ok bool) {
-	name, ok = l.label(block, what, example)
-	if !ok {
+	if name, ok = l.label(block, what, example); !ok {
 		return "", false
 	}
 	at := block.LabelRanges[0]
 	if found := l.nameFault(name); found != "" {
 		l.report(vehicle.Fault("name-taken", at, "A name that cannot be used", fmt.Sprintf(
 			"Found %s as name of a %s. %s", vehicle.Quote(name), what, found)))
-		return name, false
+		return "", false
 	}
 	if first, twice := places[name]; twice {
 		l.report(vehicle.SaidTwice(at, what+" "+name, first))

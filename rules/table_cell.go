@@ -33,10 +33,18 @@ func (t *Table) readCell(cell *TableCell, column int, raw rawCell) *hcl.Diagnost
 		return c.readChoice(cell, raw)
 	case Truth:
 		return c.readTruth(cell, raw)
-	default:
-		cell.Text = raw.trimmed()
-		return nil
 	}
+	return c.readText(cell, raw)
+}
+
+// readText reads a text of one line.
+func (c Column) readText(cell *TableCell, raw rawCell) *hcl.Diagnostic {
+	cell.Text = raw.trimmed()
+	if strings.ContainsAny(cell.Text, "\r\n") {
+		return vehicle.Fault("one-line-wanted", raw.all, "Several lines where one is wanted", fmt.Sprintf(
+			"Found a text of several lines in the column %s. Write it on one.", c.Name))
+	}
+	return nil
 }
 
 // readFigure reads a figure of the column's dimension, within what is plausible.

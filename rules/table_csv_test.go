@@ -85,7 +85,7 @@ func TestFaultyCSV(t *testing.T) {
 		{"no unit, é before it", csvHeader + "45 mm,2.5 mm,1,é e\u0301,true,seamless,2030-12-31\n45,2 mm,1,é,true,seamless,2030-12-31\n",
 			[]string{"3:1 unit-missing"}, `as in "45 mm"`},
 		{"columns count what is seen", csvHeader + "45 mm,2.5 mm,1,é e\u0301,truth,seamless,2030-12-31\n", []string{"2:20 truth-wanted"}, "Write true or false."},
-		{"a cell over two lines", csvHeader + "45 mm,2.5 mm,1,\"é\nb\",true,seamless,2030\n", []string{"3:18 day-wanted"}, "Write the day"},
+		{"a cell over two lines", csvHeader + "45 mm,2.5 mm,1,\"é\nb\",true,seamless,2030\n", []string{"2:16 one-line-wanted", "3:18 day-wanted"}, "Write it on one."},
 		{"part of a cell", csvHeader + "45 mm,2.5 mm,1,a,true,seamless,2030-02-30\n", []string{"2:40 date-no-such-day"}, "28 days"},
 		{"a cell in quotes", csvHeader + "45 mm,2.5 mm,1,a,true,seamless,\"2030-02-30\"\n", []string{"2:32 date-no-such-day"}, "28 days"},
 		{"two faults in one run", csvHeader + "45 mm,99 mm,1,a,true,seamless,2030-12-31\n,2.5 mm,1,b,true,seamless,2030-12-31\n",

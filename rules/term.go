@@ -63,7 +63,7 @@ func (l *loader) draftTerms() []*draft {
 	places := map[string]hcl.Range{}
 	for _, block := range l.blocks["term"] {
 		name, ok := l.nameOf(block, "term", `"thick"`, places)
-		f := l.fieldsOf(block, "term "+name, termKeys, nil)
+		f := l.fieldsOf(block, strings.TrimSpace("term "+name), termKeys, nil)
 		if ok {
 			ok = l.refusePartName(name, block.LabelRanges[0])
 		}

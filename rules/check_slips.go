@@ -1,0 +1,142 @@
+package rules
+
+import (
+	"fmt"
+	"strings"
+
+	"gapsheet/vehicle"
+	"gapsheet/vehicle/quantity"
+)
+
+// slips finds what is wrong by the look of neighbouring pieces alone.
+func (c *checker) slips() []Fault {
+	var faults []Fault
+	for i, t := range c.tokens {
+		text := c.source[t.start:t.end]
+		switch {
+		case t.kind == tokenStray:
+			faults = append(faults, c.stray(text, t.at))
+		case t.kind == tokenWord && isShouted(text):
+			faults = append(faults, Fault{CodeFormulaSyntax, t.at, fmt.Sprintf("The operator %s is written in small letters.", text), "Write " + strings.ToLower(text) + "."})
+		case i == 0:
+		case text == "in" && c.tokens[i-1].kind == tokenNumber && !c.startsValue(i+1):
+			faults = append(faults, c.numberBeforeWord(c.tokens[i-1], t))
+		case t.kind == tokenWord && c.tokens[i-1].kind == tokenNumber && !isOperatorWord(text):
+			faults = append(faults, c.numberBeforeWord(c.tokens[i-1], t))
+		case t.kind == tokenNumber && i >= 2 && c.isDecimalComma(i):
+			whole := c.tokens[i-2]
+			faults = append(faults, Fault{CodeFormulaDigits, Span{whole.at.From, t.at.To},
+				fmt.Sprintf("%s has a decimal comma.", quoteCode(c.source[whole.start:t.end])),
+				fmt.Sprintf("Write a point: %s.%s.", c.source[whole.start:whole.end], text)})
+		}
+		if t.kind == tokenOperator {
+			faults = append(faults, c.operatorSlip(i, text)...)
+		}
+	}
+	return faults
+}
+
+// isDecimalComma reports whether token i is what follows the comma in 2,5: no blanks, and
+// not among the arguments of a function or the members of a list.
+func (c *checker) isDecimalComma(i int) bool {
+	comma, whole := c.tokens[i-1], c.tokens[i-2]
+	if whole.kind != tokenNumber || c.source[comma.start:comma.end] != "," || whole.end != comma.start || comma.end != c.tokens[i].start {
+		return false
+	}
+	open := c.around(i)
+	if open < 0 {
+		return true
+	}
+	word := open > 0 && c.tokens[open-1].kind == tokenWord && !isOperatorWord(c.source[c.tokens[open-1].start:c.tokens[open-1].end])
+	return c.is(open, "(") && !word
+}
+
+// isOperatorWord reports whether a word joins two values.
+func isOperatorWord(word string) bool {
+	switch word {
+	case "and", "or", "in", "not", "matches", "contains", "startsWith", "endsWith", "if", "else":
+		return true
+	}
+	return false
+}
+
+// isShouted reports whether a word is an operator in capitals.
+func isShouted(word string) bool {
+	switch word {
+	case "AND", "OR", "NOT", "IN", "And", "Or", "Not":
+		return true
+	}
+	return false
+}
+
+// startsValue reports whether token i can begin a value.
+func (c *checker) startsValue(i int) bool {
+	if i >= len(c.tokens) || c.tokens[i].kind == tokenClose {
+		return false
+	}
+	text := c.source[c.tokens[i].start:c.tokens[i].end]
+	return c.tokens[i].kind != tokenOperator && (text == "not" || text == "if" || !isOperatorWord(text))
+}
+
+// numberBeforeWord is the fault of "45 mm".
+func (c *checker) numberBeforeWord(number, word token) Fault {
+	digits, name := c.source[number.start:number.end], c.source[word.start:word.end]
+	at := Span{number.at.From, word.at.To}
+	found := fmt.Sprintf("%s has no operator between number and word.", quoteCode(c.source[number.start:word.end]))
+	if unit, err := quantity.FindUnit(name); err == nil && unit.Formula() != "" {
+		return Fault{CodeFormulaSyntax, at, found, fmt.Sprintf("Write %s*%s.", digits, unit.Formula())}
+	}
+	return Fault{CodeFormulaSyntax, at, found, fmt.Sprintf("For a unit write %s*mm, else put the operator that is meant between them.", digits)}
+}
+
+// operatorSlip finds signs that other languages write differently.
+func (c *checker) operatorSlip(i int, text string) []Fault {
+	t := c.tokens[i]
+	next := ""
+	if i+1 < len(c.tokens) && c.tokens[i+1].start == t.end {
+		next = c.source[c.tokens[i+1].start:c.tokens[i+1].end]
+	}
+	meant := ""
+	switch {
+	case text == "=" && (i < 2 || c.source[c.tokens[i-2].start:c.tokens[i-2].end] != "let"):
+		meant = "=="
+		if next == "<" || next == ">" {
+			meant = next + "="
+		}
+	case text == "==" && next == "=":
+		return []Fault{{CodeFormulaSyntax, Span{t.at.From, t.at.To + 1}, "\"===\" is not an operator.", "Write ==."}}
+	case text == "<" && next == ">":
+		meant = "!="
+	case text == "&" || text == "&=":
+		meant = "and"
+	}
+	if meant == "" || i > 0 && c.source[c.tokens[i-1].start:c.tokens[i-1].end] == "==" && c.tokens[i-1].end == t.start {
+		return nil
+	}
+	at, shown := t.at, text
+	if meant != "==" && meant != "and" {
+		at.To, shown = at.To+1, text+next
+	}
+	return []Fault{{CodeFormulaSyntax, at, fmt.Sprintf("%s is not an operator.", quoteCode(shown)), "Write " + meant + "."}}
+}
+
+// strayAdvice says what to write instead of a character that no formula holds.
+var strayAdvice = map[string]string{
+	"≥": "Write >=.", "≤": "Write <=.", "≠": "Write !=.", "×": "Write *.", "·": "Write *.", "÷": "Write /.",
+	"−": "Write the minus of the keyboard: -.", "–": "Write the minus of the keyboard: -.", "—": "Write the minus of the keyboard: -.",
+	"²": "Write **2.", "³": "Write **3.", "°": "Write an angle as 30*deg, a temperature as celsius(30).",
+	"±": "A tolerance belongs to the reading in the build sheet; in a formula write the limits themselves.",
+	"½": "Write 0.5.", "¼": "Write 0.25.", "¾": "Write 0.75.", "…": "Write both ends: 38*mm <= x <= 45*mm.",
+}
+
+// stray is the fault of a character that no formula holds.
+func (c *checker) stray(text string, at Span) Fault {
+	advice := strayAdvice[text]
+	switch {
+	case strings.Contains("‘’‚“”„«»´", text):
+		return Fault{CodeFormulaSyntax, at, "The quotation mark " + text + " is a printer's one.", "Write a text between straight quotes: 'steel'."}
+	case advice == "":
+		advice = "Take it out."
+	}
+	return Fault{CodeFormulaSyntax, at, fmt.Sprintf("The character %s has no meaning in a formula.", vehicle.Quote(text)), advice}
+}
