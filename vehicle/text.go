@@ -16,8 +16,8 @@ func FoldText(s string) string {
 		return s
 	}
 	lower := strings.ToLower(norm.NFC.String(s))
-	// Lowering can leave a sequence that composes (a capital with a dot above), so the
-	// normal form is taken once more, after which there is nothing left to lower.
+	// A small letter can have a composed form with a mark where the capital has none (H with
+	// a macron below), so the normal form is taken once more.
 	return strings.Join(strings.Fields(norm.NFC.String(lower)), " ")
 }
 
