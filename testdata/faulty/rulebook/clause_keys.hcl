@@ -27,14 +27,14 @@ chapter "4" {
     title    = "Zero"
     concern  = "advice"
     across   = "tube in cage.tubes"
-    at_least = 0   # want 16 count-wanted `Found 0 as at_least of the clause 4\.4\.`
+    at_least = 0   # want 16 count-wanted `number 0 as at_least of the clause 4\.4\.`
     look_for = "No joint."
   }
   clause "4.5" {
     title    = "A half"
     concern  = "advice"
     across   = "tube in cage.tubes"
-    at_least = 1.5 # want 16 count-wanted `Found 1\.5`
+    at_least = 1.5 # want 16 count-wanted `number 1\.5`
     look_for = "No joint."
   }
   clause "4.6" {
