@@ -1,0 +1,82 @@
+package main
+
+import (
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"gapsheet/report"
+)
+
+const rootLong = `gapsheet holds a rally car's build sheet against a club's rulebook and says, clause
+by clause, where the car falls short and by how much, what has not been written
+down, and what only a person can judge. It has not seen the car. The official
+technical inspection decides.
+
+Exit codes: 0 no gap and nothing open; 1 a gap; 2 no gap, but something marginal
+or not recorded; 3 what was given is wrong; 4 a fault of gapsheet itself.`
+
+// rootCommand puts the commands together.
+func (a *app) rootCommand() *cobra.Command {
+	root := &cobra.Command{
+		Use:           "gapsheet",
+		Short:         "Hold a rally car's build sheet against a club's rulebook",
+		Long:          rootLong,
+		Example:       "  gapsheet demo\n  gapsheet precheck tessel.hcl --rulebook saltmarsh/",
+		SilenceErrors: true,
+		SilenceUsage:  true,
+		Args:          cobra.ArbitraryArgs,
+		RunE: func(command *cobra.Command, arguments []string) error {
+			if len(arguments) == 0 {
+				return command.Help()
+			}
+			return wrong("gapsheet has no command %q.%s gapsheet --help lists the commands.",
+				arguments[0], didYouMean(arguments[0], commandNames(command), "gapsheet "))
+		},
+		PersistentPreRunE: func(*cobra.Command, []string) error {
+			if _, err := report.ParseColorChoice(a.color); err != nil {
+				return wrong("%v.", err)
+			}
+			return nil
+		},
+	}
+	root.SetFlagErrorFunc(flagFault)
+	root.PersistentFlags().StringVar(&a.color, "color", string(report.ColorAuto),
+		"colour on the screen: `WHEN` is auto, always or never")
+	completeWords(root, "color", colorWords)
+	root.AddCommand(a.precheckCommand(), a.workingCommand(), a.tryCommand(), a.tubeCommand(), a.versionCommand())
+	return root
+}
+
+func commandNames(root *cobra.Command) []string {
+	var names []string
+	for _, command := range root.Commands() {
+		names = append(names, command.Name())
+	}
+	return names
+}
+
+func colorWords() []string {
+	var words []string
+	for _, choice := range report.ColorChoices() {
+		words = append(words, string(choice))
+	}
+	return words
+}
+
+// completeWords lets the shell complete a flag's value from a list, which is made only when
+// the shell asks.
+func completeWords(command *cobra.Command, flag string, words func() []string) {
+	err := command.RegisterFlagCompletionFunc(flag, func(_ *cobra.Command, _ []string, begun string) ([]string, cobra.ShellCompDirective) {
+		var fitting []string
+		for _, word := range words() {
+			if strings.HasPrefix(word, begun) {
+				fitting = append(fitting, word)
+			}
+		}
+		return fitting, cobra.ShellCompDirectiveNoFileComp
+	})
+	if err != nil {
+		panic(err) // the flag has not been declared: a mistake in this program
+	}
+}

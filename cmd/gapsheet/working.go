@@ -1,0 +1,132 @@
+package main
+
+import (
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"gapsheet/engine"
+	"gapsheet/report"
+	"gapsheet/rules"
+	"gapsheet/vehicle"
+)
+
+func (a *app) workingCommand() *cobra.Command {
+	var flags asked
+	command := &cobra.Command{
+		Use:   "working CLAUSE SHEET --rulebook RULEBOOK",
+		Short: "Show how a clause came to its verdict on a car",
+		Long: `Shows a clause's wording and formula, and the formula taken apart for each
+subject: what each part of it came to, which part decided, and for a choice of
+several ways the one that is nearest. It exits like precheck, by this clause alone.`,
+		Example: "  gapsheet working 4.3.2 tessel.hcl --rulebook saltmarsh/ --on 2027-03-14",
+		Args:    wantArguments(2, 2, "the number of a CLAUSE and a build SHEET"),
+		RunE: func(_ *cobra.Command, arguments []string) error {
+			return a.working(arguments[0], arguments[1], flags)
+		},
+		ValidArgsFunction: func(_ *cobra.Command, given []string, begun string) ([]string, cobra.ShellCompDirective) {
+			if len(given) > 0 {
+				return nil, cobra.ShellCompDirectiveDefault
+			}
+			return clausesBeginning(flags.books, begun), cobra.ShellCompDirectiveNoFileComp
+		},
+	}
+	flags.rulebookFlag(command)
+	flags.dayFlag(command)
+	flags.papersFlag(command)
+	return command
+}
+
+func (a *app) working(number, sheetName string, flags asked) error {
+	if err := flags.wantBooks(); err != nil {
+		return err
+	}
+	request, today, err := flags.request(a.now)
+	if err != nil {
+		return err
+	}
+	var files shelf
+	books, err := files.loadBooks(flags.books)
+	if err != nil {
+		return err
+	}
+	clause, book, err := clauseIn(books, number)
+	if err != nil {
+		return err
+	}
+	programs, err := files.compile([]*rules.Rulebook{book})
+	if err != nil {
+		return err
+	}
+	program := programs[0]
+	options, err := files.papers(flags.papers)
+	if err != nil {
+		return err
+	}
+	o, err := files.open(sheetName, "build sheet")
+	if err != nil {
+		return err
+	}
+	sheet := files.loadSheet(o, book.Vocabulary, options)
+	if err := files.faults(); err != nil {
+		return err
+	}
+	if err := a.remarks(&files); err != nil {
+		return err
+	}
+	working := program.Working(program.Car(sheet), clause, request)
+	a.code = codeOfClause(working.Result)
+	head := report.Head{Book: book, Sheet: sheet, Day: request.Day, DayIsToday: today}
+	return report.WriteWorking(a.screen(), head, working)
+}
+
+// codeOfClause is the exit code for one clause. Advice never counts.
+func codeOfClause(result *engine.ClauseResult) int {
+	if result.Clause.Concern == rules.Advice {
+		return exitMeets
+	}
+	return codeOf([]*engine.Result{{Worst: result.Verdict}})
+}
+
+// clauseIn finds a clause by its number; the first rulebook that has it is taken.
+func clauseIn(books []*rules.Rulebook, number string) (*rules.Clause, *rules.Rulebook, error) {
+	for _, book := range books {
+		if clause := book.ClauseNumbered(number); clause != nil {
+			return clause, book, nil
+		}
+	}
+	return nil, nil, wrong("No clause has the number %q.%s", number, didYouMean(number, clauseNumbers(books), ""))
+}
+
+func clauseNumbers(books []*rules.Rulebook) []string {
+	var numbers []string
+	for _, book := range books {
+		for _, chapter := range book.Chapters {
+			for _, clause := range chapter.Clauses {
+				numbers = append(numbers, clause.Number)
+			}
+		}
+	}
+	return numbers
+}
+
+// clausesBeginning lists clauses for the shell to complete. A rulebook that cannot be read
+// gives none: completion is no place for faults.
+func clausesBeginning(named []string, begun string) []string {
+	var files shelf
+	books, err := files.loadBooks(named)
+	if err != nil {
+		return nil
+	}
+	var fitting []string
+	for _, book := range books {
+		for _, chapter := range book.Chapters {
+			for _, clause := range chapter.Clauses {
+				if strings.HasPrefix(vehicle.FoldText(clause.Number), vehicle.FoldText(begun)) {
+					fitting = append(fitting, clause.Number+"\t"+report.Safe(clause.Title))
+				}
+			}
+		}
+	}
+	return fitting
+}
