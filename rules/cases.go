@@ -62,12 +62,8 @@ func (l *loader) caseClause(f *fields) *Clause {
 	if number == "" {
 		return nil
 	}
-	for _, chapter := range l.book.Chapters {
-		for _, c := range chapter.Clauses {
-			if foldNumber(c.Number) == foldNumber(number) {
-				return c
-			}
-		}
+	if c := l.book.ClauseNumbered(number); c != nil {
+		return c
 	}
 	f.fault("no-such-clause", f.at("clause"), "No such clause", fmt.Sprintf(
 		"Found %s as clause of the %s, but the rulebook has no clause of that number. Write the number as the clause has it.", vehicle.Quote(number), f.what))

@@ -31,6 +31,13 @@ func Selects(only, number string) bool {
 	return endsLevel(before, after)
 }
 
+// SelectedBy reports whether only, as given to --only, picks the clause: by its number, or
+// by that of its chapter, so that a chapter "8" is picked whole although its clauses are
+// numbered 253-8.1 and on.
+func (c *Clause) SelectedBy(only string) bool {
+	return Selects(only, c.Number) || c.Chapter != nil && Selects(only, c.Chapter.Number)
+}
+
 // endsLevel reports whether a new level of a number begins between two of its characters.
 func endsLevel(before, after rune) bool {
 	switch {

@@ -49,6 +49,19 @@ func TestSelects(t *testing.T) {
 	}
 }
 
+func TestClausesAreFoundByNumberAndChapter(t *testing.T) {
+	hoop, law := &Clause{Number: "253-8.1(e)"}, &Clause{Number: "9.1"}
+	eight := &Chapter{Number: "8", Clauses: []*Clause{hoop}}
+	hoop.Chapter, law.Chapter = eight, &Chapter{Number: "9", Clauses: []*Clause{law}}
+	book := &Rulebook{Chapters: []*Chapter{eight, law.Chapter}}
+	require.Same(t, hoop, book.ClauseNumbered(" 253-8.1(E)"))
+	require.Nil(t, book.ClauseNumbered("253-8.1"))
+	require.True(t, hoop.SelectedBy("8"))
+	require.True(t, hoop.SelectedBy("253-8"))
+	require.False(t, hoop.SelectedBy("8.1"))
+	require.False(t, law.SelectedBy("8"))
+}
+
 func TestEveryLevelOfANumberSelectsIt(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		levels := rapid.SliceOfN(rapid.IntRange(0, 30), 1, 5).Draw(t, "levels")
