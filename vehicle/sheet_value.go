@@ -203,10 +203,11 @@ func (n *entry) measuredWith(e hclsyntax.Expression) bool {
 	for _, i := range n.sheet.Instruments {
 		labels = append(labels, i.Label)
 	}
-	advice := fmt.Sprintf("Describe it at the top level: instrument %s { tolerance = \"0.05 mm\" }.", Quote(t.text))
+	advice := "Describe it"
 	if near := Nearest(t.text, labels); near != "" {
-		advice = fmt.Sprintf("Did you mean %s? If not, add it: %s", Quote(near), advice)
+		advice = fmt.Sprintf("Did you mean %s? If not, describe it", Quote(near))
 	}
+	advice += fmt.Sprintf(" at the top level: instrument %s { tolerance = \"0.05 mm\" }.", Quote(t.text))
 	n.wrong("unknown-instrument", t.all, "Unknown instrument", "measured_with = "+Quote(t.text), advice)
 	return false
 }
