@@ -41,6 +41,10 @@ type loader struct {
 // its path in folder, shown the path to show in messages. v is the vocabulary that the
 // rulebook adds to; it is left as it is.
 //
+// Tables in CSV files are looked for in the folder of the rulebook, nowhere else; whether
+// symbolic links can lead out of it is a matter of the file system given: os.Root.FS does
+// not follow one that does.
+//
 // The rulebook is nil when the diagnostics hold an error. They hold every fault that can
 // be told in one run, in the order of the files: a formula is checked even where another
 // clause is wrong. Warnings come with a usable rulebook.
