@@ -20,12 +20,17 @@ func clauseScope(t *testing.T) *Scope {
 		&Term{Name: "least_wall", Means: formulaOf(t, scope, "2.5*mm")},
 		&Term{Name: "thick", Given: given, Means: &Formula{Tree: thick}},
 		&Term{Name: "broken", Means: &Formula{}})
-	return scope.With(&Binding{Name: "tube", Is: tube}).WithGiven(
-		GivenName{"x", Type{Kind: Number, Dimension: quantity.Length}},
-		GivenName{"n", Type{Kind: Number, Whole: true}},
-		GivenName{"a", Type{Kind: Truth}}, GivenName{"b", Type{Kind: Truth}},
-		GivenName{"d", Type{Kind: Date}},
-		GivenName{"list", Type{Kind: List, Item: &Type{Kind: Number, Whole: true}}})
+	return scope.With(&Binding{Name: "tube", Is: tube}).WithGiven(testGiven()...)
+}
+
+// testGiven is the names that formulas of the tests are handed from outside.
+func testGiven() []GivenName {
+	count := Type{Kind: Number, Whole: true}
+	return []GivenName{
+		{"x", Type{Kind: Number, Dimension: quantity.Length}}, {"n", count},
+		{"a", Type{Kind: Truth}}, {"b", Type{Kind: Truth}},
+		{"d", Type{Kind: Date}}, {"list", Type{Kind: List, Item: &count}},
+	}
 }
 
 func formulaOf(t *testing.T, scope *Scope, source string) *Formula {

@@ -6,8 +6,6 @@ import (
 	"unicode/utf8"
 
 	"github.com/stretchr/testify/require"
-
-	"gapsheet/vehicle/quantity"
 )
 
 // FuzzCheck holds of any text: no panic; a tree or at least one fault, never both; places
@@ -58,10 +56,5 @@ func requireInside(t *testing.T, at Span, runes int) {
 func fuzzScope() *Scope {
 	scope := testScope()
 	tube := Type{Kind: Part, PartType: scope.names.vocabulary.Root.PartNamed("cage").PartNamed("tube")}
-	return scope.With(&Binding{Name: "tube", Is: tube}).WithGiven(
-		GivenName{"x", Type{Kind: Number, Dimension: quantity.Length}},
-		GivenName{"n", Type{Kind: Number, Whole: true}},
-		GivenName{"a", Type{Kind: Truth}}, GivenName{"b", Type{Kind: Truth}},
-		GivenName{"d", Type{Kind: Date}},
-		GivenName{"list", Type{Kind: List, Item: &Type{Kind: Number, Whole: true}}})
+	return scope.With(&Binding{Name: "tube", Is: tube}).WithGiven(testGiven()...)
 }
