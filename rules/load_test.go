@@ -4,6 +4,7 @@ import (
 	"os"
 	"testing"
 	"testing/fstest"
+	"time"
 
 	"github.com/hashicorp/hcl/v2"
 	"github.com/stretchr/testify/require"
@@ -11,6 +12,10 @@ import (
 	"gapsheet/vehicle"
 	"gapsheet/vehicle/quantity"
 )
+
+// soon is what reading takes at the very most on a busy machine. It takes milliseconds; what
+// goes through a list for each of its members takes minutes.
+const soon = 15 * time.Second
 
 // mustLoad loads a rulebook that has no fault.
 func mustLoad(t *testing.T, folder, name string) *Rulebook {
