@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"gapsheet/engine"
-	"gapsheet/rules"
 )
 
 // WriteTerminal writes a run for reading: of each sheet and rulebook what to do, most
@@ -28,35 +27,57 @@ func WriteTerminal(screen *Screen, run *Precheck) error {
 
 func writeResult(p *page, result *engine.Result, all bool) {
 	column := numbersWidth(result.Book, p.width)
-	writeGaps(p, findingsOf(result, engine.Gap, counts), column)
+	writeSection(p, gapSection, findingsOf(result, engine.Gap, counts), column)
 	writeNeeds(p, findingsOf(result, engine.NotRecorded, counts))
-	writeMarginal(p, findingsOf(result, engine.Marginal, counts), column)
+	writeSection(p, marginalSection, findingsOf(result, engine.Marginal, counts), column)
 	writeToLookAt(p, result, column)
-	writeSection(p, engine.UnderDispensation, "UNDER DISPENSATION", "", findingsOf(result, engine.UnderDispensation, counts), column)
+	writeSection(p, dispensationSection, findingsOf(result, engine.UnderDispensation, counts), column)
 	if all {
-		writeSection(p, engine.Meets, "MEETS", ", as far as figures go", findingsOf(result, engine.Meets, counts), column)
-		writeSection(p, engine.DoesNotApply, "DOES NOT APPLY", "", findingsOf(result, engine.DoesNotApply, counts), column)
+		writeSection(p, meetsSection, findingsOf(result, engine.Meets, counts), column)
+		writeSection(p, doesNotApplySection, findingsOf(result, engine.DoesNotApply, counts), column)
 	}
 	writeAdvice(p, result, all, column)
 	writeCounts(p, result)
 }
 
-func writeGaps(p *page, found []finding, column int) {
+// section is how the clauses of one verdict are set out.
+type section struct {
+	verdict    engine.Verdict
+	word, text string                                   // the heading, its first part in the verdict's ink
+	apart      bool                                     // a blank line between clauses
+	remedy     func(p *page, found finding, column int) // what stands below a clause, nil for nothing
+}
+
+var (
+	gapSection          = section{engine.Gap, "GAPS", ", to put right", true, writeRemedy}
+	marginalSection     = section{engine.Marginal, "MARGINAL", ", not to be proved with this measurement", true, writeCloser}
+	dispensationSection = section{engine.UnderDispensation, "UNDER DISPENSATION", "", false, nil}
+	meetsSection        = section{engine.Meets, "MEETS", ", as far as figures go", false, nil}
+	doesNotApplySection = section{engine.DoesNotApply, "DOES NOT APPLY", "", false, nil}
+)
+
+func writeSection(p *page, s section, found []finding, column int) {
 	if len(found) == 0 {
 		return
 	}
-	p.heading(InkOf(engine.Gap), "GAPS", ", to put right")
+	p.heading(InkOf(s.verdict), s.word, s.text)
 	for i, f := range found {
-		p.gapBefore(i)
+		if s.apart {
+			p.gapBefore(i)
+		}
 		writeFinding(p, f, column)
-		writeRemedy(p, f.clause, column)
+		if s.remedy != nil {
+			s.remedy(p, f, column)
+		}
 	}
 }
 
 // labelWidth is the width of the labels beside a finding's texts.
 const labelWidth = 11
 
-func writeRemedy(p *page, clause *rules.Clause, column int) {
+// writeRemedy writes what puts a clause right and where to look.
+func writeRemedy(p *page, found finding, column int) {
+	clause := found.clause
 	if clause.Rectify != "" {
 		p.labelled(column, "put right", labelWidth, clause.Rectify)
 	}
@@ -119,19 +140,12 @@ func writeNeeds(p *page, found []finding) {
 	}
 }
 
-func writeMarginal(p *page, found []finding, column int) {
-	if len(found) == 0 {
-		return
+// writeCloser says how to measure more closely, and else what a gap's remedy is.
+func writeCloser(p *page, found finding, column int) {
+	for _, how := range measuredAgain(found) {
+		p.labelled(column, "closer", labelWidth, how)
 	}
-	p.heading(InkOf(engine.Marginal), "MARGINAL", ", not to be proved with this measurement")
-	for i, f := range found {
-		p.gapBefore(i)
-		writeFinding(p, f, column)
-		for _, how := range measuredAgain(f) {
-			p.labelled(column, "closer", labelWidth, how)
-		}
-		writeRemedy(p, f.clause, column)
-	}
+	writeRemedy(p, found, column)
 }
 
 // measuredAgain says how the readings whose tolerance is too wide can be taken again.
@@ -173,16 +187,6 @@ func writeToLookAt(p *page, result *engine.Result, column int) {
 	}
 }
 
-func writeSection(p *page, verdict engine.Verdict, word, text string, found []finding, column int) {
-	if len(found) == 0 {
-		return
-	}
-	p.heading(InkOf(verdict), word, text)
-	for _, f := range found {
-		writeFinding(p, f, column)
-	}
-}
-
 // writeAdvice writes what the rulebook advises and the car has not; with all, also the rest.
 func writeAdvice(p *page, result *engine.Result, all bool, column int) {
 	headed := false
@@ -199,7 +203,7 @@ func writeAdvice(p *page, result *engine.Result, all bool, column int) {
 			f.note = strings.TrimSuffix(verdict.String()+"; "+f.note, "; ")
 			writeFinding(p, f, column)
 			if !quiet {
-				writeRemedy(p, f.clause, column)
+				writeRemedy(p, f, column)
 			}
 		}
 	}

@@ -82,24 +82,23 @@ func WriteTube(screen *Screen, head Head, results []*engine.Result) error {
 	return p.done()
 }
 
-// writeTubeByEye writes the clauses of which the figures, where there are any, meet.
-func writeTubeByEye(p *page, found []finding, column int) {
-	if len(found) == 0 {
-		return
-	}
-	p.heading(InkOf(engine.ByEye), "BY EYE", ", where figures meet and the tube is still to be looked at")
-	for _, f := range found {
-		writeFinding(p, f, column)
-		p.labelled(column, "look at", labelWidth, f.clause.LookFor)
+// toLookAtSection holds the clauses of which the figures, where there are any, meet.
+var toLookAtSection = section{
+	engine.ByEye, "BY EYE", ", where figures meet and the tube is still to be looked at", true, writeLookFor,
+}
+
+func writeLookFor(p *page, found finding, column int) {
+	if found.clause.LookFor != "" {
+		p.labelled(column, "look at", labelWidth, found.clause.LookFor)
 	}
 }
 
 func writeTubeResult(p *page, result *engine.Result) {
 	column := numbersWidth(result.Book, p.width)
-	writeGaps(p, findingsOf(result, engine.Gap, counts), column)
-	writeSection(p, engine.Meets, "MEETS", ", as far as figures go", findingsOf(result, engine.Meets, counts), column)
-	writeTubeByEye(p, findingsOf(result, engine.ByEye, counts), column)
-	writeMarginal(p, findingsOf(result, engine.Marginal, counts), column)
+	writeSection(p, gapSection, findingsOf(result, engine.Gap, counts), column)
+	writeSection(p, meetsSection, findingsOf(result, engine.Meets, counts), column)
+	writeSection(p, toLookAtSection, findingsOf(result, engine.ByEye, counts), column)
+	writeSection(p, marginalSection, findingsOf(result, engine.Marginal, counts), column)
 	writeNeeds(p, findingsOf(result, engine.NotRecorded, counts))
 	writeAdvice(p, result, true, column)
 	if len(result.Chapters) == 0 {

@@ -37,7 +37,7 @@ func WriteWorking(screen *Screen, head Head, working *engine.ClauseWorking) erro
 		p.prose(2, Plain, working.Result.Note)
 	}
 	if verdict == engine.Gap || verdict == engine.Marginal || verdict == engine.ByEye {
-		writeRemedy(p, clause, 2)
+		writeRemedy(p, finding{clause: clause}, 2)
 	}
 	return p.done()
 }
