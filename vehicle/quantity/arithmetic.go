@@ -123,9 +123,7 @@ func (a Range) Sqrt() Range {
 	if !(a.High >= 0) {
 		return Everything
 	}
-	low, _ := rootBounds(max(a.Low, 0))
-	_, high := rootBounds(a.High)
-	return guarded(low, high)
+	return guarded(rootBelow(max(a.Low, 0)), rootAbove(a.High))
 }
 
 // Min returns the range of the lesser of x and y.

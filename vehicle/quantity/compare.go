@@ -23,18 +23,20 @@ import "math"
 //     gains at the most. Where the products are subnormal, gap and tolerance grow in steps
 //     of the least subnormal number, and the latter never by more steps.
 //
-// Lowering a is the same by symmetry. surelyBelow and notBelow are each other's negation
-// except for NaN, where both are false and the comparison Open.
+// Lowering a is the same by symmetry.
+//
+// surelyBelow and notBelow are each other's negation but for a missing bound or NaN, where
+// both are false. That is what a missing bound asks for: no number is surely below -Inf or
+// above +Inf, and whether all numbers are above -Inf the standing end says, not this one.
 
-// surelyBelow reports a < b and not the same figure. An end without bound is surely below
-// or above everything else: it stands for numbers as far out as one likes.
+// surelyBelow reports a < b and not the same figure, of numbers that are no infinities; an
+// infinite end makes it false.
 func (t Tolerance) surelyBelow(a, b float64) bool {
 	gap := b - a
-	return gap > t.Absolute && gap > t.Relative*math.Abs(a) && gap > t.Relative*math.Abs(b) ||
-		gap > math.MaxFloat64
+	return gap > t.Absolute && gap > t.Relative*math.Abs(a) && gap > t.Relative*math.Abs(b)
 }
 
-// notBelow reports a >= b or the same figure.
+// notBelow reports a >= b or the same figure; false where a is -Inf or b is +Inf.
 func (t Tolerance) notBelow(a, b float64) bool {
 	gap := b - a
 	return gap <= t.Absolute ||

@@ -54,7 +54,11 @@ func directionAbove(y, x Range) Range {
 	if x.Low < 0 {
 		greatest = y.Low
 	}
-	return guarded(angleOf(least, x.High).Low, angleOf(greatest, x.Low).High)
+	low := angleOf(least, x.High)
+	if least == greatest && x.Low == x.High {
+		return low
+	}
+	return guarded(low.Low, angleOf(greatest, x.Low).High)
 }
 
 // angleOf encloses the direction of one point, for y >= 0 and not both zero. An infinite

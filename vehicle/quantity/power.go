@@ -21,10 +21,13 @@ func (a Range) Power(n int) Range {
 
 func (a Range) raised(n uint64, even bool) Range {
 	if even {
-		size := a.Abs()
-		return Range{powerOf(size.Low, n, false).Low, powerOf(size.High, n, false).High}
+		a = a.Abs()
 	}
-	return guarded(oddPower(a.Low, n, false).Low, oddPower(a.High, n, false).High)
+	low := signedPower(a.Low, n, false)
+	if a.Low == a.High {
+		return low
+	}
+	return guarded(low.Low, signedPower(a.High, n, false).High)
 }
 
 // raisedBelow returns the range of 1 / xⁿ, which falls with |x|.
@@ -38,14 +41,14 @@ func (a Range) raisedBelow(n uint64, even bool) Range {
 	case a.Low >= 0:
 		return guarded(powerOf(a.High, n, true).Low, powerOf(a.Low, n, true).High)
 	case a.High <= 0:
-		return guarded(oddPower(a.High, n, true).Low, oddPower(a.Low, n, true).High)
+		return guarded(signedPower(a.High, n, true).Low, signedPower(a.Low, n, true).High)
 	}
 	return Everything
 }
 
-// oddPower is powerOf for x of any sign and n odd. Zero counts as negative where the power
+// signedPower is powerOf for x of any sign where n is odd. Zero counts as negative where the power
 // has no bound: there it is the upper end of a range below zero.
-func oddPower(x float64, n uint64, inverse bool) Range {
+func signedPower(x float64, n uint64, inverse bool) Range {
 	if x < 0 || x == 0 && inverse {
 		return powerOf(-x, n, inverse).Negate()
 	}
@@ -83,7 +86,7 @@ func powerOf(x float64, n uint64, inverse bool) Range {
 	return power.encloseScaled(slack*power.high, power.exponent)
 }
 
-// scaled is doubled × 2^exponent. It counts as rounded once a factor had more than 53
+// scaled is doubled × 2^exponent, with the doubled at least 0.5 and at most 1. It counts as rounded once a factor had more than 53
 // bits. That loses no exact float64: if x has an odd number m as its digits, xⁿ has mⁿ,
 // and when a lower power of m has more than 53 bits, mⁿ has too.
 type scaled struct {
@@ -98,11 +101,14 @@ const exponentWall = 1 << 20
 
 func (s scaled) times(f scaled) scaled {
 	product := s.doubled.times(f.doubled)
-	_, shift := math.Frexp(product.high)
-	scale := math.Ldexp(1, -shift)
+	exponent := s.exponent + f.exponent
+	if product.high < 0.5 {
+		product = doubled{2 * product.high, 2 * product.low}
+		exponent--
+	}
 	return scaled{
-		doubled:  doubled{product.high * scale, product.low * scale},
-		exponent: max(-exponentWall, min(s.exponent+f.exponent+shift, exponentWall)),
+		doubled:  product,
+		exponent: max(-exponentWall, min(exponent, exponentWall)),
 		rounded:  s.rounded || f.rounded || s.low != 0 || f.low != 0,
 	}
 }
@@ -121,13 +127,15 @@ func scaledPower(base scaled, n uint64) scaled {
 	}
 }
 
-// encloseScaled encloses (d ± slack) × 2^exponent, for d > 0.
+// encloseScaled encloses (d ± slack) × 2^exponent, for d from 0.25 to 2.
 func (d doubled) encloseScaled(slack float64, exponent int) Range {
 	r := d.enclose(slack)
-	low, high := math.Ldexp(r.Low, exponent), math.Ldexp(r.High, exponent)
-	if low > math.MaxFloat64 {
-		low = math.MaxFloat64
+	if -1000 < exponent && exponent < 1000 { // far from underflow and overflow: exact
+		scale := math.Float64frombits(uint64(exponent+1023) << 52)
+		return Range{r.Low * scale, r.High * scale}
 	}
+	low, high := math.Ldexp(r.Low, exponent), math.Ldexp(r.High, exponent)
+	low = min(low, math.MaxFloat64)
 	if math.Ldexp(low, -exponent) > r.Low {
 		low = nextBelow(low)
 	}

@@ -70,9 +70,8 @@ func checkDirected(t require.TestingT, a, b float64) {
 	if b > 0 {
 		below, above = boundsOfRational(new(big.Rat).Quo(x, y))
 		requireBounds(t, quotientBelow(a, b), quotientAbove(a, b), below, above, "quotient", a, b)
-		low, high := rootBounds(b)
 		below, above = boundsOfRoot(y)
-		requireBounds(t, low, high, below, above, "root", b)
+		requireBounds(t, rootBelow(b), rootAbove(b), below, above, "root", b)
 	}
 }
 
@@ -95,6 +94,12 @@ func TestDirectedRoundingIsTight(t *testing.T) {
 		checkDirected(t, a, b)
 		checkDirected(t, a, -finite(floatSteps(a, source.IntN(5)-2))) // cancellation
 		checkDirected(t, math.Ldexp(a, -source.IntN(1100)), b)
+		// Where the error itself underflows.
+		small := math.Ldexp(source.Float64()-0.5, -1000-source.IntN(70))
+		checkDirected(t, small, math.Ldexp(source.Float64(), -source.IntN(200)))
+		nearOne := func() float64 { return floatSteps(1, source.IntN(9)-4) }
+		checkDirected(t, math.Ldexp(nearOne(), -450-source.IntN(100)), math.Ldexp(nearOne(), -450-source.IntN(100)))
+		checkDirected(t, math.Ldexp(nearOne(), -950-source.IntN(100)), nearOne())
 	})
 }
 

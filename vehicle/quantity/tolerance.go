@@ -6,8 +6,8 @@ import "math"
 // asks for equality, as for counts and dates.
 //
 // Both fields are at least 0, and Relative is at most 1/8: up to there the rule is
-// monotonic in floating-point arithmetic too, as shown at surelyBelow. The tolerances of
-// this package are 1e-9 relative and less than a micrometre, gram or degree absolute.
+// monotonic in floating-point arithmetic too, as shown at surelyBelow. The tolerances that
+// dimensions have are 1e-9 relative and far below what a workshop measures absolute.
 type Tolerance struct {
 	Relative float64 // of the greater magnitude of the two
 	Absolute float64 // SI
@@ -37,10 +37,14 @@ func (t Tolerance) Band(limit float64) Range {
 
 // lastSame returns the greatest float64 that is the same figure as limit. The figures that
 // are the same as limit are a run of neighbouring floats, because the rule is monotonic;
-// its upper end is found by halving the distance in the order of all floats, at most 64
-// times, between limit and +Inf.
+// its upper end is found by halving the distance, in the order of all floats, from limit
+// to a float that is another figure, at most 64 times.
 func (t Tolerance) lastSame(limit float64) float64 {
-	same, other := placeOf(limit), placeOf(math.Inf(1))
+	far := max(limit+2*max(t.Absolute, t.Relative*math.Abs(limit)), nextAbove(limit))
+	if t.Same(far, limit) {
+		far = math.Inf(1)
+	}
+	same, other := placeOf(limit), placeOf(far)
 	for other-same > 1 {
 		middle := same + (other-same)/2
 		if t.Same(floatAt(middle), limit) {
