@@ -13,7 +13,7 @@ import (
 // bigDirection returns the direction of the point (x, y), not (0, 0), by halving the angle
 // and Gregory's series.
 func bigDirection(y, x float64) *big.Float {
-	number := func() *big.Float { return new(big.Float).SetPrec(500) }
+	number := func() *big.Float { return new(big.Float).SetPrec(300) }
 	up, across := number().SetFloat64(math.Abs(y)), number().SetFloat64(math.Abs(x))
 	steep := up.Cmp(across) > 0
 	if steep {
@@ -27,7 +27,7 @@ func bigDirection(y, x float64) *big.Float {
 		t.Quo(t, root.Add(root, number().SetInt64(1)))
 	}
 	square, power, angle := number().Mul(t, t), number().Set(t), number()
-	for n := int64(1); power.Sign() != 0 && n < 60; n += 2 {
+	for n := int64(1); power.Sign() != 0 && n < 40; n += 2 {
 		angle.Add(angle, number().Quo(power, number().SetInt64(n)))
 		power.Neg(power.Mul(power, square))
 	}

@@ -57,11 +57,11 @@ func (a Range) Tan() Range {
 	return Range{tangentOf(a.Low, low).Low, tangentOf(a.High, high).High}
 }
 
-// The relative errors of the functions below: that of the angle's rest (2^-72), that of
-// the series (2^-69), together less than 2^-68 for sine and cosine, twice as much for
-// their quotient; and room for four times as much. No sine, cosine or tangent of a
-// float64 but 0 is a float64 (it is transcendental, by the Lindemann–Weierstrass theorem),
-// so rounding outward always is right.
+// The relative errors allowed for. The angle's rest errs by less than 2^-72 and each series
+// by less than 2^-72, so sine and cosine by less than 2^-70 and their quotient by less than
+// 2^-69; the rest is room. No sine, cosine or tangent of a float64 but 0 is a float64 (it
+// is transcendental, by the Lindemann–Weierstrass theorem), so rounding outward always is
+// right.
 const (
 	waveError    = 0x1p-66
 	tangentError = 0x1p-65

@@ -139,7 +139,7 @@ func TestAnglesOfZeroAreExact(t *testing.T) {
 func TestWavesOverRanges(t *testing.T) {
 	sweep(t, 2_000, func(source *rand.Rand) {
 		a := drawAngle(source)
-		b := a + source.Float64()*math.Ldexp(8, -source.IntN(20))
+		b := a + source.Float64()*math.Ldexp(40, -source.IntN(20))
 		r := Between(a, b)
 		if math.IsInf(b, 0) {
 			return

@@ -47,10 +47,12 @@ const (
 	rightAngleThird  = -0x1.f1976b7ed8fbcp-110
 )
 
-// turnOfOrdinary subtracts the multiple of π/2 (W. J. Cody and W. Waite's reduction, with
-// exact products). For up to 2^20 multiples the third part leaves out less than 2^-143;
-// angle - first.high is exact by Sterbenz's lemma; what is rounded after the second part
-// is taken away is of the size of ulp(ulp(angle)), below 2^-84 of at most 2^-53.
+// turnOfOrdinary subtracts n × π/2 (W. J. Cody and W. Waite's reduction, with exact
+// products), for n up to 2^20. angle - first.high is exact by Sterbenz's lemma, and so are
+// the two sums that follow. The third part leaves out less than n × 2^-163. In the tail,
+// the low halves are below 2^-52 of the rest, or, where the second part takes most of it
+// away, below n × 2^-105, like the second and third part themselves: it is rounded by less
+// than 2^-104 of the rest or n × 2^-157.
 func turnOfOrdinary(angle float64) turn {
 	nearest := math.RoundToEven(angle * (2 / math.Pi))
 	first := doubledProduct(nearest, rightAngle)
@@ -58,9 +60,8 @@ func turnOfOrdinary(angle float64) turn {
 	third := nearest * rightAngleThird
 	rest := doubledSum(angle-first.high, -first.low)
 	next := doubledSum(rest.high, -second.high)
-	tail := doubledSum(next.low, rest.low)
-	end := doubledSum(next.high, tail.high)
-	return turn{nearest: int(nearest), rest: settled(end.high, end.low+(tail.low-second.low-third))}
+	tail := next.low + (rest.low - second.low - third)
+	return turn{nearest: int(nearest), rest: doubledSum(next.high, tail)}
 }
 
 // twoOverPi is 2/π in binary, from the first bit after the point.
