@@ -46,14 +46,14 @@ func TestWidthAndMiddle(t *testing.T) {
 
 func TestHullAndMeet(t *testing.T) {
 	require.Equal(t, Range{1, 5}, Range{1, 2}.Hull(Range{4, 5}))
-	meet, any := Range{1, 3}.Meet(Range{2, 5})
-	require.True(t, any)
+	meet, meets := Range{1, 3}.Meet(Range{2, 5})
+	require.True(t, meets)
 	require.Equal(t, Range{2, 3}, meet)
-	meet, any = Range{1, 2}.Meet(Range{2, 5})
-	require.True(t, any)
+	meet, meets = Range{1, 2}.Meet(Range{2, 5})
+	require.True(t, meets)
 	require.Equal(t, Exactly(2), meet)
-	_, any = Range{1, 2}.Meet(Range{3, 5})
-	require.False(t, any)
+	_, meets = Range{1, 2}.Meet(Range{3, 5})
+	require.False(t, meets)
 }
 
 func TestMiddleHullAndMeetOfDraws(t *testing.T) {
@@ -63,9 +63,9 @@ func TestMiddleHullAndMeetOfDraws(t *testing.T) {
 		middle := a.Middle()
 		require.True(t, a.Contains(middle) && math.Abs(middle) <= math.MaxFloat64, "middle of %x: %x", a, middle)
 		require.True(t, a.Hull(b).Contains(x) && a.Hull(b).Contains(y))
-		meet, any := a.Meet(b)
-		require.Equal(t, a.Contains(x) && b.Contains(x), any && meet.Contains(x))
-		require.Equal(t, any, a.Contains(b.Low) || b.Contains(a.Low) || a.Low == b.Low)
+		meet, meets := a.Meet(b)
+		require.Equal(t, a.Contains(x) && b.Contains(x), meets && meet.Contains(x))
+		require.Equal(t, meets, a.Contains(b.Low) || b.Contains(a.Low) || a.Low == b.Low)
 	})
 }
 

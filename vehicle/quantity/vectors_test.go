@@ -146,11 +146,11 @@ func (v vector) checkRange(ranges []Range, numbers []float64, fail func(string, 
 	var got Range
 	switch {
 	case v.Op == "intersection":
-		meet, any := ranges[0].Meet(ranges[1])
-		if any != (word != "empty") {
-			fail("whether there is a meet: got %v", any)
+		meet, meets := ranges[0].Meet(ranges[1])
+		if meets != (word != "empty") {
+			fail("whether there is a meet: got %v", meets)
 		}
-		if !any {
+		if !meets {
 			return ""
 		}
 		got = meet
@@ -159,7 +159,7 @@ func (v vector) checkRange(ranges []Range, numbers []float64, fail func(string, 
 	case v.Op == "pow":
 		exponent := ranges[1].Low
 		if !ranges[1].IsExact() || exponent != math.Trunc(exponent) || ranges[0].Low < 0 || exponent <= 0 && ranges[0].Low == 0 {
-			return "only whole powers, and those of negative numbers and zero too"
+			return "power: not a whole exponent, or a base that the standard cuts off at zero"
 		}
 		got = ranges[0].Power(int(exponent))
 	case v.Op == "pown":
