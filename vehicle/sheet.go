@@ -84,11 +84,7 @@ func DecodeScrap(src *Source, body *hclsyntax.Body, v *Vocabulary) (*Sheet, hcl.
 
 // Car returns the car that the sheet is about; nil for a scrap without a car block.
 func (s *Sheet) Car() *Part {
-	t := s.Root.Type.PartNamed("car")
-	if t == nil {
-		return nil
-	}
-	if list := s.Root.List(t); len(list.Parts) > 0 {
+	if list := s.Root.List(s.Root.Type.PartNamed("car")); len(list.Parts) > 0 {
 		return list.Parts[0]
 	}
 	return nil

@@ -13,30 +13,14 @@ import (
 // faultySheets is the folder of sheets with faults, each announced beside it.
 const faultySheets = "../testdata/faulty/sheet"
 
-// clubVocabulary is the built-in vocabulary with what an invented club adds.
+// clubVocabulary is the built-in vocabulary with what two invented clubs add.
 func clubVocabulary(t testing.TB) *Vocabulary {
 	t.Helper()
-	source, faults := ParseSource("club.hcl", []byte(`
-particular "decal" {
-  kind = "yes or no"
-  help = "Whether the decals are on."
-  how  = "Look at both doors."
-}
-particular "paint_mark" {
-  part = "tube"
-  kind = "text"
-  help = "Colour of the club's mark."
-  how  = "Look at the lower end."
-}
-`))
+	v, faults := extended(t, BuiltIn(), "Quarry Sprint Rules",
+		block("checked_strap", "part = \"harness\"\nkind = \"part name\"\nnames = \"strap\"\n"), nil)
 	require.Empty(t, faults)
-	var added []Added
-	for _, block := range source.Body.Blocks {
-		a, faults := DecodeParticular(source, block, BuiltIn())
-		require.Empty(t, faults)
-		added = append(added, a)
-	}
-	v, faults := BuiltIn().Extend("Saltmarsh Stage Rallye", nil, added)
+	v, faults = extended(t, v, "Saltmarsh Stage Rallye", block("decal", "kind = \"yes or no\"\n")+
+		block("paint_mark", "part = \"tube\"\nkind = \"text\"\n"), nil)
 	require.Empty(t, faults)
 	return v
 }
@@ -51,8 +35,8 @@ func TestFaultySheets(t *testing.T) {
 		t.Run(strings.TrimSuffix(entry.Name(), ".hcl"), func(t *testing.T) {
 			sheet, faults := Load(folder, entry.Name(), entry.Name(), v, Options{})
 			announced := wants.ReadAll(t, folder, entry.Name(), entry.Name())
-			require.NotEmpty(t, announced, "a faulty sheet announces its faults")
 			wants.Check(t, announced, faults)
+			require.NotEmpty(t, announced, "a faulty sheet announces its faults")
 			require.Equal(t, faults.HasErrors(), sheet == nil)
 		})
 	}

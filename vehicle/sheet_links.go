@@ -5,6 +5,7 @@ import "fmt"
 // link is a particular that names a part, to be looked up when all parts are known.
 type link struct {
 	value      *Value
+	part       *Part // the part that the value is of
 	particular *Particular
 	what       string // the block it stands in
 	name       told
@@ -14,11 +15,9 @@ type link struct {
 func (r *sheetReader) resolve() {
 	for _, l := range r.links {
 		parts := partsOf(r.sheet.Root, l.particular.Names, nil)
-		var meant []*Part
-		for _, p := range parts {
-			if FoldText(p.Label) == FoldText(l.name.text) {
-				meant = append(meant, p)
-			}
+		meant := l.among(parts)
+		if own := l.among(partsOf(l.part, l.particular.Names, nil)); len(own) == 1 {
+			meant = own // a harness means its own straps before those of another
 		}
 		switch {
 		case len(meant) == 1:
@@ -31,6 +30,17 @@ func (r *sheetReader) resolve() {
 			r.unknownLink(l, parts)
 		}
 	}
+}
+
+// among returns those of some parts that have the label.
+func (l link) among(parts []*Part) []*Part {
+	var meant []*Part
+	for _, p := range parts {
+		if FoldText(p.Label) == FoldText(l.name.text) {
+			meant = append(meant, p)
+		}
+	}
+	return meant
 }
 
 // partsOf gathers the parts of one type that are written in the sheet, in the order of

@@ -205,6 +205,15 @@ func TestListsSayWhatElseThereCanBe(t *testing.T) {
 	}
 }
 
+func TestABlockMayFollowThoseThatImplyIt(t *testing.T) {
+	sheet := goodSheet(t, "car \"x\" {}\ntube \"1\" {}\ncage { note = \"bolted\" }\n")
+	cage := list(t, sheet.Root, "cage")
+	require.Len(t, cage.Parts, 1)
+	require.Equal(t, "bolted", cage.Parts[0].Note)
+	require.Equal(t, 3, cage.Parts[0].Range.Start.Line)
+	require.Len(t, list(t, cage.Parts[0], "tube").Parts, 1)
+}
+
 func TestACageThatOnlyListsSpeakOfIsNotFittedYet(t *testing.T) {
 	sheet := goodSheet(t, `car "x" {}
 unfinished = ["tube"]
@@ -297,6 +306,21 @@ tube "1" {
 	require.True(t, part.Values[club.ClubParticular("Saltmarsh Stage Rallye", "decal").Index].Truth)
 	tube := list(t, list(t, sheet.Root, "cage").Parts[0], "tube").Parts[0]
 	require.Equal(t, "red", value(t, tube, "paint_mark").Text)
+}
+
+func TestAPartMeansItsOwnPartsFirst(t *testing.T) {
+	sheet := goodSheet(t, `car "x" {}
+harness "driver" {
+  strap "left lap" {}
+}
+harness "co-driver" {
+  strap "left lap" {}
+  club "Quarry Sprint Rules" { checked_strap = "LEFT LAP" }
+}
+`)
+	harness := list(t, sheet.Root, "harness").Parts[1]
+	x := harness.Type.ClubParticular("Quarry Sprint Rules", "checked_strap")
+	require.Same(t, list(t, harness, "strap").Parts[0], harness.Values[x.Index].Named)
 }
 
 func TestASheetCanServeSeveralClubs(t *testing.T) {

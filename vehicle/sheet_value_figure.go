@@ -99,11 +99,11 @@ func (n *entry) fits(x *Particular, figure quantity.Figure, at hcl.Range) bool {
 	switch unit := figure.Unit; {
 	case unit == (quantity.Unit{}) && x.Unit != (quantity.Unit{}) && !(x.Dimension.IsNone() && x.Unit.Convertible()):
 		n.wrong("unit-missing", at, "A unit is missing", found, fmt.Sprintf("Write the unit too, as in \"%s %s\".", figure, x.Unit.Name()))
-	case unit.Dimension() != x.Dimension && x.Dimension.IsNone():
+	case unit != x.Unit && x.Unit == (quantity.Unit{}) && unit.Dimension() != x.Dimension:
 		n.wrong("wrong-dimension", at, "A unit of another kind", found, "It is a plain number: write it without a unit.")
 	case unit.Dimension() != x.Dimension || unit.Convertible() != x.Unit.Convertible():
 		n.wrong("wrong-dimension", at, "A unit of another kind", found,
-			fmt.Sprintf("That is a figure of %s, and %s is one of %s. Write it in a unit such as %s.", measures(unit), x.Name, measures(x.Unit), x.Unit.Name()))
+			fmt.Sprintf("That is %s. Write %s in a unit such as %s.", measures(unit), x.Name, x.Unit.Name()))
 	case !x.IsPlausible(figure.Reading):
 		advice := "Look at the number and its unit."
 		if meant := likelyMeant(x, figure); meant != "" {
@@ -117,12 +117,15 @@ func (n *entry) fits(x *Particular, figure quantity.Figure, at hcl.Range) bool {
 	return false
 }
 
-// measures says what a unit measures.
+// measures says what a figure in a unit is.
 func measures(u quantity.Unit) string {
-	if !u.Convertible() {
-		return u.Name()
+	switch {
+	case !u.Convertible():
+		return "a level in " + u.Name()
+	case u.Dimension().IsNone():
+		return "a plain number"
 	}
-	return u.Dimension().String()
+	return "a figure of " + u.Dimension().String()
 }
 
 // IsPlausible reports whether a figure or count, in SI, is within the plausible range, whose

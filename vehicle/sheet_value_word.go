@@ -129,5 +129,5 @@ func (n *entry) partName(e hclsyntax.Expression) {
 		return
 	}
 	n.set(x, Value{Text: t.text})
-	n.links = append(n.links, link{&n.part.Values[x.Index], x, n.what, t})
+	n.links = append(n.links, link{&n.part.Values[x.Index], n.part, x, n.what, t})
 }

@@ -211,6 +211,9 @@ func TestTheParserIsReworded(t *testing.T) {
 		"a = \"%{if b}c\"":       {"not-literal", 14, "Values are literals"},
 		"a = b[":                 {"value-missing", 7, "The file ends here"},
 		"a = (1":                 {"not-literal", 7, "Values are literals"},
+		"a = 1 << 2\n":           {"value-missing", 8, "Write a text or a figure"},
+		"a = << 2":               {"value-missing", 5, "Write a text or a figure"},
+		"a = <<a.b\n":            {"value-missing", 5, "Write a text or a figure"},
 		"a = b ? 1":              {"not-literal", 10, "Values are literals"},
 	} {
 		t.Run(text, func(t *testing.T) {

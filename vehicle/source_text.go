@@ -20,8 +20,6 @@ func (s *Source) Text(e hclsyntax.Expression) (text string, at *PositionMap, fau
 		return s.decodeText(e.SrcRange)
 	case *hclsyntax.TemplateWrapExpr:
 		return s.decodeText(e.SrcRange)
-	case *hclsyntax.ObjectConsKeyExpr:
-		return s.Text(e.Wrapped)
 	}
 	return "", nil, Fault("text-wanted", e.Range(), "Not a text",
 		fmt.Sprintf("Found %s where a text is wanted. Write it in double quotes: \"…\".", s.Describe(e)))
@@ -128,8 +126,6 @@ func Describe(e hclsyntax.Expression) string {
 		return "a list"
 	case *hclsyntax.ObjectConsExpr:
 		return "a group in braces"
-	case *hclsyntax.ObjectConsKeyExpr:
-		return Describe(e.Wrapped)
 	case *hclsyntax.LiteralValueExpr:
 		switch {
 		case e.Val.IsNull():

@@ -17,3 +17,15 @@ tube "1" {
 foot "1" {
   club "Saltmarsh Stage Rallye" { paint_mark = "red" } # want 35 unknown-key `Found "paint_mark" in the club "Saltmarsh Stage Rallye" of the foot "1"\. Take the line out\.$`
 }
+club "Saltmarsh" "Stage" {} # want 1 label-count `Found 2 names behind club\. Write the name of the rulebook: club "NAME OF THE RULES" \{\.$`
+club "Quarry Sprint Rules" {} # want 1 unknown-block `Found a club block at the top level, but "Quarry Sprint Rules" adds nothing to the car itself\. Write it in the part that it is about\.$`
+harness "driver" {
+  strap "left lap" {}
+  club "Quarry Sprint Rules" { checked_strap = "left lap" }
+}
+harness "co-driver" {
+  strap "left lap" {}
+}
+harness "spare" { # want 9 unknown-label `Found "spare" as label of a harness\. Write one of "driver" or "co-driver"\.$`
+  club "Quarry Sprint Rules" { checked_strap = "left lap" } # want 48 label-of-several `Found "left lap" as checked_strap of the club "Quarry Sprint Rules" of the harne.*-driver\. Give one of them another label\.$`
+}

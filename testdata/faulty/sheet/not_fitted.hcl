@@ -13,3 +13,5 @@ not_fitted = [
 ]
 unfinished = ["cage", "fuel_pump", "flux"] # want 15 unfinished-single `Found "cage" in unfinished, but there can be one cage only\. Take it out; what is not written of it is not recorded anyway\.$` 36 unknown-part `Found "flux" in unfinished of the sheet\. Write the name of a part's block, such as "window_net" or "fuel_cell"\.$`
 tube "1" {}
+ballast "1" { not_fitted = ["flux"] } # want 29 unknown-part `Found "flux" in not_fitted of the ballast "1"\. A ballast has no parts of its own\. Take the line out\.$`
+harness "driver" { not_fitted = ["flux"] } # want 34 unknown-part `Found "flux" in not_fitted of the harness "driver"\. Write the name of a part's block: strap\.$`

@@ -11,3 +11,7 @@ harness "driver" {
   instrument "tape" { tolerance = "1 mm" } # want 3 block-misplaced `Found an instrument in the harness "driver"\. Write it at the top level of the sheet; readings name it by measured_with\.$`
 }
 clause "4.1" {} # want 1 block-misplaced `Found the block "clause" in the sheet\. It belongs to a rulebook\. Move it there\.$`
+seat "driver" {
+  flux {} # want 3 unknown-block `Found the block "flux" in the seat "driver"\. There can be seat_mount, evidence and club\.$`
+}
+tube_stock "A" { bends = 2 } # want 18 unknown-key `Found "bends" in the tube_stock "A"\. bends belongs to tube\.$`
