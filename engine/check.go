@@ -32,7 +32,7 @@ func (p *Program) Check(c *Car, r Request) *Result {
 	result := &Result{Book: p.Book, Sheet: c.Sheet, Request: r}
 	chapters := map[*rules.Chapter]*ChapterResult{}
 	for _, clause := range p.clauses {
-		if !r.picks(clause.Number) {
+		if !r.picks(clause.Clause) {
 			continue
 		}
 		chapter := chapters[clause.Chapter]
@@ -49,9 +49,9 @@ func (p *Program) Check(c *Car, r Request) *Result {
 }
 
 // picks reports whether a clause is asked for.
-func (r *Request) picks(number string) bool {
+func (r *Request) picks(clause *rules.Clause) bool {
 	for _, only := range r.Only {
-		if rules.Selects(only, number) {
+		if clause.SelectedBy(only) {
 			return true
 		}
 	}
@@ -91,7 +91,7 @@ func (k *checker) clause(c *compiledClause) *ClauseResult {
 		k.subject(c, out)
 		return out
 	}
-	if c.once && k.judge(c).decide(c.applies) == quantity.No {
+	if k.judge(c).decide(c.applies) == quantity.No {
 		return out
 	}
 	tally := k.subjects(c, out, 0)
@@ -173,7 +173,7 @@ func (k *checker) others(c *compiledClause, out *ClauseResult, t tally) {
 // appliesOpen is why it is open whether the clause applies, nil where it is not.
 func (k *checker) appliesOpen(c *compiledClause) []rawCause {
 	m := k.judge(c)
-	if !c.once || m.decide(c.applies) != quantity.Open {
+	if m.decide(c.applies) != quantity.Open {
 		return nil
 	}
 	return m.causesOf(c.applies)

@@ -31,7 +31,6 @@ type compiledClause struct {
 	demand  truthNode
 	guard   truthNode // applies and where
 	whole   truthNode // guard implies demand
-	once    bool      // applies does not read a variable of across: it is asked once for all subjects
 	stage   vehicle.Stage
 	traces  struct{ applies, where, demand *trace }
 }
@@ -77,7 +76,7 @@ func (p *Program) clause(clause *rules.Clause) (made *compiledClause, fault *hcl
 				fmt.Sprintf("Clause %s has more than %d parts once its terms and lists are put in place. Split it into several clauses, or into terms that are used once.", clause.Number, sizeLimit))
 		}
 	}()
-	made = &compiledClause{Clause: clause, once: true}
+	made = &compiledClause{Clause: clause}
 	for _, across := range clause.Across {
 		slot := c.slot()
 		c.formula = across.List
@@ -91,7 +90,6 @@ func (p *Program) clause(clause *rules.Clause) (made *compiledClause, fault *hcl
 	made.demand, made.traces.demand = c.whole(clause.Demand)
 	made.guard = &logic{of: []truthNode{made.applies, made.where}}
 	made.whole = &logic{any: true, of: []truthNode{&not{made.guard}, made.demand}}
-	made.once = !readsAny(clause.Applies, clause.Across)
 	made.stage = stageOf(clause)
 	return made, nil
 }
@@ -106,23 +104,6 @@ func (c *compiler) whole(f *rules.Formula) (truthNode, *trace) {
 	made := c.truth(f.Tree)
 	c.trace = nil
 	return made, top.of[0]
-}
-
-// readsAny reports whether a formula reads one of the variables.
-func readsAny(f *rules.Formula, across []rules.Across) bool {
-	if f == nil {
-		return false
-	}
-	for n := range rules.Walk(f.Tree) {
-		if v, ok := n.(*rules.Variable); ok {
-			for _, a := range across {
-				if v.Binding == a.Binding {
-					return true
-				}
-			}
-		}
-	}
-	return false
 }
 
 // stageOf is when a clause is due: as its author says, else when the last of the
