@@ -148,6 +148,8 @@ func (m *madeUp) addQuiet() {
 	m.clause(rules.Clause{Number: "4.10", Title: "Certified cages", Concern: rules.Eligibility})
 	m.clause(rules.Clause{Number: "4.11", Title: "Lamps", Concern: rules.Advice, Rectify: "Aim them."},
 		&engine.SubjectResult{Verdict: engine.Gap, Decided: []engine.Decided{{What: "lamp.height", Reading: "500 mm", Sense: "at most", Limit: "400 mm", Margin: "100 mm over", Truth: quantity.No}}})
+	m.clause(rules.Clause{Number: "4.14", Title: "Yield", Concern: rules.Advice},
+		&engine.SubjectResult{Name: "tube 1", Verdict: engine.NotRecorded, Causes: []engine.Cause{{Kind: engine.UnknownOthers, Text: "tubes"}}})
 	m.clause(rules.Clause{Number: "4.12", Title: "Tidy wiring", Concern: rules.Advice, LookFor: "Tidy."},
 		&engine.SubjectResult{Verdict: engine.ByEye})
 	m.clause(rules.Clause{Number: "4.13", Title: "Tyres", Concern: rules.Safety}).NotDue = true

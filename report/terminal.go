@@ -189,22 +189,36 @@ func writeToLookAt(p *page, result *engine.Result, column int) {
 
 // writeAdvice writes what the rulebook advises and the car has not; with all, also the rest.
 func writeAdvice(p *page, result *engine.Result, all bool, column int) {
-	headed := false
+	index := 0
 	for _, verdict := range engine.Verdicts() {
 		quiet := verdict == engine.Meets || verdict == engine.DoesNotApply
 		if verdict == engine.ByEye || quiet && !all {
-			continue
+			continue // what is by eye stands on the list to tick
 		}
 		for _, f := range findingsOf(result, verdict, advice) {
-			if !headed {
+			if index == 0 {
 				p.heading(Strong, "ADVICE", ", which does not count")
-				headed = true
 			}
-			f.note = strings.TrimSuffix(verdict.String()+"; "+f.note, "; ")
-			writeFinding(p, f, column)
-			if !quiet {
-				writeRemedy(p, f, column)
-			}
+			p.gapBefore(index)
+			index++
+			writeOneAdvice(p, f, quiet, column)
 		}
+	}
+}
+
+func writeOneAdvice(p *page, f finding, quiet bool, column int) {
+	waits := needsOf([]finding{f})
+	if f.verdict == engine.NotRecorded {
+		f.groups = nil // told by what it waits for
+	} else {
+		waits = nil
+	}
+	f.note = strings.TrimSuffix(f.verdict.String()+"; "+f.note, "; ")
+	writeFinding(p, f, column)
+	for _, n := range waits {
+		p.hanging(column, "- ", 2, Plain, n.title())
+	}
+	if !quiet {
+		writeRemedy(p, f, column)
 	}
 }
