@@ -140,17 +140,30 @@ func zeroOf(n Node, is Type) Node {
 func (c *checker) differentKinds(at Span, left, right Node, done string) {
 	advice := "Only values of one kind can be " + done + "."
 	for _, pair := range [2][2]Node{{left, right}, {right, left}} {
-		if k, ok := pair[0].(*Constant); ok && k.Is.Kind == Text && pair[1].Type().Kind == Date {
-			advice = fmt.Sprintf("Write date(%s).", c.code(k.At))
-		} else if ok && k.Is.Kind == Text && pair[1].Type().Kind == Number {
-			advice = "Write a number without quotes, with its unit: 45*mm."
-		} else if ok && k.Is.Kind == Number && pair[1].Type().Kind == Date {
-			advice = fmt.Sprintf("Write a day, as in date('2027-01-01'), or compare the year: year_of(%s).", c.code(pair[1].Span()))
-		} else if ok && k.Is.Kind == Text && pair[1].Type().Kind == Truth {
-			advice = "Write true or false without quotes."
+		if k, ok := pair[0].(*Constant); ok && (k.Is.Kind == Text || k.Is.Kind == Number && pair[1].Type().Kind == Date) {
+			advice = c.meantFor(k, pair[1])
 		}
 	}
 	c.fault(CodeFormulaKind, at, advice, "%s is %s, %s is %s.", c.quote(left.Span()), left.Type(), c.quote(right.Span()), right.Type())
+}
+
+// meantFor says how a value written out would be written to go with another value.
+func (c *checker) meantFor(k *Constant, other Node) string {
+	switch kind := other.Type().Kind; {
+	case kind == Date && k.Is.Kind == Number:
+		return fmt.Sprintf("Write a day, as in date('2027-01-01'), or compare the year: year_of(%s).", c.code(other.Span()))
+	case kind == Date:
+		if days, fault := quantity.ParseDays(k.Text); fault == nil && days.Precision == quantity.ToDay {
+			return fmt.Sprintf("Write date(%s).", c.code(k.At))
+		}
+		return "Write a day, as in date('2027-01-01')."
+	case kind == Truth:
+		return "Write true or false without quotes."
+	}
+	if figure, fault := quantity.ParseFigure(k.Text); fault == nil && figure.Range.IsExact() && figure.Unit.Formula() != "" {
+		return fmt.Sprintf("Write %s*%s.", quantity.FormatNumber(figure.Reading, figure.Unit, figure.Decimals), figure.Unit.Formula())
+	}
+	return "Write a number without quotes, with its unit: 45*mm."
 }
 
 // asChoice makes of a text written out (or of two behind a condition) one of the choices

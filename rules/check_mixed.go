@@ -23,11 +23,14 @@ func (c *checker) notNumbers(operator string, at Span, left, right Node) Node {
 	case (l == Text || l == Choice) && operator == "+":
 		return c.fault(CodeFormulaRefused, at, "Compare each of them by itself.", "Texts are not joined in a formula.")
 	}
-	odd := left
+	odd, advice := left, "Only numbers and figures are reckoned with."
 	if l == Number {
 		odd = right
 	}
-	return c.fault(CodeFormulaKind, odd.Span(), "Only numbers and figures are reckoned with.", "%s is %s.", c.quote(odd.Span()), odd.Type())
+	if odd.Type().Kind == List {
+		advice = "A unit stands with each member of a list: [45*mm, 50*mm]."
+	}
+	return c.fault(CodeFormulaKind, odd.Span(), advice, "%s is %s.", c.quote(odd.Span()), odd.Type())
 }
 
 // countIn is how many days a duration written out was meant to be, "…" when it is none.
@@ -50,6 +53,10 @@ func (c *checker) mixed(at Span, left, right Node, done string) Node {
 	for _, pair := range [2][2]Node{{left, right}, {right, left}} {
 		k, ok := pair[0].(*Constant)
 		if ok && k.Is.Dimension.IsNone() && k.Unit == (quantity.Unit{}) {
+			if pair[1].Type().Dimension == quantity.Temperature {
+				return c.fault(CodeFormulaDimension, k.At, fmt.Sprintf("Write celsius(%s) or fahrenheit(%s).", c.code(k.At), c.code(k.At)),
+					"%s has no unit, but %s is %s.", c.quote(k.At), c.quote(pair[1].Span()), pair[1].Type())
+			}
 			if unit := c.unitFor(pair[1]); unit != "" {
 				return c.fault(CodeFormulaDimension, k.At, fmt.Sprintf("Write %s*%s.", c.code(k.At), unit),
 					"%s has no unit, but %s is %s.", c.quote(k.At), c.quote(pair[1].Span()), pair[1].Type())

@@ -29,7 +29,7 @@ func (c *checker) pick(n *ast.MemberNode) Node {
 		return c.fault(CodeFormulaRefused, at, "Name one by its label between quotes, as in harness['driver'].", "Parts are not numbered, they have labels.")
 	}
 	if strings.HasSuffix(written, t.Plural) {
-		return c.fault(CodeFormulaPart, at, fmt.Sprintf("Write the singular: %s%s[…].", strings.TrimSuffix(written, t.Plural), t.Name), "%s is the list of all.", quoteCode(written))
+		return c.fault(CodeFormulaPart, at, fmt.Sprintf("Write the singular: %s%s[%s].", strings.TrimSuffix(written, t.Plural), t.Name, c.code(c.spanOf(label))), "%s is the list of all.", quoteCode(written))
 	}
 	folded, ok := c.labelOf(t, label)
 	if !ok {

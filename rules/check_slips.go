@@ -18,6 +18,8 @@ func (c *checker) slips() []Fault {
 			faults = append(faults, c.stray(text, t.at))
 		case t.kind == tokenWord && isShouted(text):
 			faults = append(faults, Fault{CodeFormulaSyntax, t.at, fmt.Sprintf("The operator %s is written in small letters.", text), "Write " + strings.ToLower(text) + "."})
+		case t.kind == tokenWord && wordSlips[text] != "":
+			faults = append(faults, Fault{CodeFormulaSyntax, t.at, fmt.Sprintf("The word %s is no operator of a formula.", text), wordSlips[text]})
 		case i == 0:
 		case text == "in" && c.tokens[i-1].kind == tokenNumber && !c.startsValue(i+1):
 			faults = append(faults, c.numberBeforeWord(c.tokens[i-1], t))
@@ -34,6 +36,17 @@ func (c *checker) slips() []Fault {
 		}
 	}
 	return faults
+}
+
+// wordSlips is words of plain English that stand for an operator, with what to write. They
+// are looked for only in a formula that cannot be read.
+var wordSlips = map[string]string{
+	"is":      "Write == for equal.",
+	"equals":  "Write == for equal.",
+	"than":    "Write >, >=, < or <=.",
+	"then":    "Write a ? b : c, or if a { b } else { c }.",
+	"between": "Write 2*mm <= x <= 3*mm.",
+	"xor":     "Write a != b.",
 }
 
 // isDecimalComma reports whether token i is what follows the comma in 2,5: no blanks, and
@@ -109,6 +122,10 @@ func (c *checker) operatorSlip(i int, text string) []Fault {
 		meant = "!="
 	case text == "&" || text == "&=":
 		meant = "and"
+	}
+	if before := i - 1; text == "=" && (c.is(before, "<") || c.is(before, ">") || c.is(before, "!")) {
+		sign := c.source[c.tokens[before].start:c.tokens[before].end]
+		return []Fault{{CodeFormulaSyntax, Span{c.tokens[before].at.From, t.at.To}, "A blank parts the operator " + sign + "=.", "Write " + sign + "=."}}
 	}
 	if meant == "" || i > 0 && c.source[c.tokens[i-1].start:c.tokens[i-1].end] == "==" && c.tokens[i-1].end == t.start {
 		return nil

@@ -103,7 +103,9 @@ func (c *checker) unexpected(at Span) Fault {
 	switch {
 	case t.kind == tokenOperator && (text == "." || text == "#" || text == "##"):
 		return Fault{CodeFormulaElement, t.at, fmt.Sprintf("%s means the member of a list, and there is no list here.", quoteCode(text)),
-			"It stands only inside a list function, as in all(cage.tubes, .wall >= 2*mm). For a part write its name before the dot."}
+			"It stands only inside a list function, as in all(cage.tubes, .wall >= 2*mm). For a part write its name before the dot; a remark begins with //."}
+	case text == "," && c.around(i) < 0:
+		return Fault{CodeFormulaSyntax, t.at, "A comma joins nothing here.", "Write and between two conditions, a point in a number."}
 	case t.kind == tokenWord && isOperatorWord(text):
 		return Fault{CodeFormulaSyntax, t.at, fmt.Sprintf("%s cannot stand here.", quoteCode(text)), "Look for a missing value before it."}
 	case i > 0 && t.kind <= tokenText && c.tokens[i-1].kind <= tokenText:

@@ -15,6 +15,9 @@ func (c *checker) unknownName(name string, at Span) Node {
 	if advice, refused := refusedNames[name]; refused {
 		return c.fault(CodeFormulaRefused, at, advice, "%s is not part of the language.", quoteCode(name))
 	}
+	if name == "club" {
+		return c.fault(CodeFormulaName, at, "Declare them in particular blocks.", "This rulebook adds no particulars to the car itself.")
+	}
 	if FunctionNamed(name) != nil || isListFunction(name) {
 		return c.fault(CodeFormulaName, at, "Write what it is applied to in brackets behind it.", "%s is a function.", quoteCode(name))
 	}

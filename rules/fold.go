@@ -19,7 +19,7 @@ const mostBits = 1 << 13
 type exactConstant struct {
 	of     *Constant
 	number *big.Rat // in the unit
-	factor *big.Rat // SI per unit, nil for one
+	factor *big.Rat // SI per unit, nil for a number without unit
 }
 
 // value is the constant's exact value in SI.
@@ -143,8 +143,15 @@ func powerOf(r *big.Rat, exponent int) *big.Rat {
 // folded makes the constant of an exact value.
 func (c *checker) folded(e exactConstant, at Span, is Type, unit quantity.Unit, decimals int) Node {
 	value := e.value()
-	if unit == (quantity.Unit{}) && !is.Dimension.IsNone() || unit.Affine() {
-		unit, decimals, e.number, e.factor = quantity.CoherentUnit(is.Dimension), 0, value, nil
+	printed := e.number
+	if unit == (quantity.Unit{}) || unit.Affine() {
+		unit, printed = quantity.CoherentUnit(is.Dimension), value
+		if !is.Dimension.IsNone() {
+			decimals = 0
+		}
+	}
+	if e.factor == nil && !is.Dimension.IsNone() {
+		e.factor = big.NewRat(1, 1) // a difference of temperatures
 	}
 	k := &Constant{Base: Base{at, is}, Unit: unit}
 	k.Number, _ = value.Float64()
@@ -152,7 +159,7 @@ func (c *checker) folded(e exactConstant, at Span, is Type, unit quantity.Unit, 
 	if math.IsInf(k.Number, 0) || k.Number == 0 && value.Sign() != 0 || value.Num().BitLen()+value.Denom().BitLen() > mostBits {
 		return c.fault(CodeFormulaConstant, at, "Write the result itself.", "%s is too large or too small to work out.", c.quote(at))
 	}
-	k.Decimals = digitsOf(e.number, decimals)
+	k.Decimals = digitsOf(printed, decimals)
 	e.of = k
 	c.exact = append(c.exact, e)
 	return k
@@ -171,18 +178,21 @@ func digitsOf(number *big.Rat, meant int) int {
 	return max(digits, meant)
 }
 
-// productUnits is every unit that a product of formula units may be printed in.
+// productUnits is every unit that a product of formula units may be printed in, those with
+// a usual spelling as a product first.
 var productUnits = sync.OnceValue(func() map[quantity.Dimension][]*unitName {
 	units := map[quantity.Dimension][]*unitName{}
-	for _, text := range []string{"mm2", "cm2", "m2", "in2", "mm3", "cm3", "m3", "in3", "mm4", "cm4", "in4", "l", "m",
-		"km/h", "mph", "m/s", "kg/m", "lb/ft", "N.m", "lbf.ft", "N/mm2", "lb/in2", "Pa", "N", "kN", "W", "kW", "V"} {
-		u, err := quantity.FindUnit(text)
-		if err != nil {
-			continue
+	add := func(u quantity.Unit) {
+		units[u.Dimension()] = append(units[u.Dimension()], &unitName{unit: u, factor: u.Factor()})
+	}
+	for _, text := range []string{"mm2", "cm2", "m2", "in2", "mm3", "cm3", "m3", "in3", "mm4", "cm4", "in4",
+		"km/h", "mph", "m/s", "kg/m", "lb/ft", "N.m", "lbf.ft", "N/mm2", "lb/in2"} {
+		if u, err := quantity.FindUnit(text); err == nil {
+			add(u)
 		}
-		factor := u.Factor()
-		si, _ := factor.Float64()
-		units[u.Dimension()] = append(units[u.Dimension()], &unitName{u, factor, si, Type{Kind: Number, Dimension: u.Dimension()}})
+	}
+	for _, u := range quantity.FormulaUnits() {
+		add(u)
 	}
 	return units
 })

@@ -120,7 +120,7 @@ var faultyFormulas = []struct {
 		{CodeFormulaLabel, 9, "'drivr'", `No harness is called "drivr". Did you mean 'driver'?`},
 	}},
 	{"harnesses['driver'].standard == 'SFI 16.1'", []told{
-		{CodeFormulaPart, 1, "harnesses['driver']", `"harnesses" is the list of all. Write the singular: harness[…].`},
+		{CodeFormulaPart, 1, "harnesses['driver']", `"harnesses" is the list of all. Write the singular: harness['driver'].`},
 	}},
 	{"harnesses[0].standard == 'SFI 16.1'", []told{
 		{CodeFormulaRefused, 1, "harnesses[0]", "Parts are not numbered, they have labels. Name one by its label between quotes, as in harness['driver']."},
@@ -431,7 +431,7 @@ var faultyFormulas = []struct {
 		{CodeFormulaSyntax, 3, "AND", "The operator AND is written in small letters. Write and."},
 	}},
 	{".wall > 2*mm", []told{
-		{CodeFormulaElement, 1, ".", `"." means the member of a list, and there is no list here. It stands only inside a list function, as in all(cage.tubes, .wall >= 2*mm). For a part write its name before the dot.`},
+		{CodeFormulaElement, 1, ".", `"." means the member of a list, and there is no list here. It stands only inside a list function, as in all(cage.tubes, .wall >= 2*mm). For a part write its name before the dot; a remark begins with //.`},
 	}},
 	{"tube.ordered == 3", []told{
 		{CodeFormulaKind, 6, "ordered", `"tube.ordered" is a size, which the sheet writes as a pair. Read outside or wall.`},
@@ -487,5 +487,29 @@ var faultyFormulas = []struct {
 	}},
 	{"x * x > 3*mm", []told{
 		{CodeFormulaDimension, 1, "x * x > 3*mm", `"x * x" is an area, "3*mm" is a length. Only figures of one kind can be compared.`},
+	}},
+	{"tube.wall > = 2*mm", []told{
+		{CodeFormulaSyntax, 11, "> =", "A blank parts the operator >=. Write >=."},
+	}},
+	{"tube.part is 'main hoop'", []told{
+		{CodeFormulaSyntax, 11, "is", "The word is is no operator of a formula. Write == for equal."},
+	}},
+	{"x > 2*mm, a", []told{
+		{CodeFormulaSyntax, 9, ",", "A comma joins nothing here. Write and between two conditions, a point in a number."},
+	}},
+	{"[2, 3]*mm", []told{
+		{CodeFormulaKind, 1, "[2, 3]", `"[2, 3]" is a list of counts. A unit stands with each member of a list: [45*mm, 50*mm].`},
+	}},
+	{"fire_system.temperature >= 135", []told{
+		{CodeFormulaDimension, 28, "135", `"135" has no unit, but "fire_system.temperature" is a temperature. Write celsius(135) or fahrenheit(135).`},
+	}},
+	{"club.x > 3", []told{
+		{CodeFormulaName, 1, "club", "This rulebook adds no particulars to the car itself. Declare them in particular blocks."},
+	}},
+	{"harness['driver'].made >= '2020'", []told{
+		{CodeFormulaKind, 1, "harness['driver'].made >= '2020'", `"harness['driver'].made" is a date, '2020' is a text. Write a day, as in date('2027-01-01').`},
+	}},
+	{"tube.wall >= '2.5 mm'", []told{
+		{CodeFormulaKind, 1, "tube.wall >= '2.5 mm'", `"tube.wall" is a length, '2.5 mm' is a text. Write 2.5*mm.`},
 	}},
 }

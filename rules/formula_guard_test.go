@@ -166,6 +166,7 @@ func TestUnitsOfConstants(t *testing.T) {
 		{"90*km/hour", "km/h", 0}, {"9/10*mm", "mm", 1}, {"1/3*mm", "mm", -1}, {"3/4*inch", "in", 2}, {"5*mm + 0.25*mm", "mm", 2},
 		{"-0.5*mm", "mm", 1}, {"6*mm*2*mm", "mm2", 0}, {"1.5e3*mm", "mm", 0}, {"1.5e-3*metre", "m", 4}, {"350*newton/mm**2", "N/mm2", 0},
 		{"3*kg/metre", "kg/m", 0}, {"12*kg*mm", "m.kg", 3}, {"celsius(20.5)", "degC", 1}, {"30", "", 0}, {"50*percent", "%", 0},
+		{"3*metre/second**2", "m/s2", 0}, {"50*percent*50*percent", "", 2}, {"3*mm/inch", "", -1},
 	} {
 		tree, faults := CheckText(x.source, scope, Type{})
 		require.Empty(t, faults, x.source)

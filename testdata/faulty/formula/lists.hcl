@@ -38,7 +38,7 @@ chapter "4" {
   clause "4.7" {
     title   = "A member without a list"
     concern = "safety"
-    demand  = ".wall >= 2.5*mm" # want 16 formula-element `"\." means the member of a list, and there is no list here\. It stands only inside a list function, as in all\(cage\.tubes, \.wall >= 2\*mm\)\. For a part write its name before the dot\.`
+    demand  = ".wall >= 2.5*mm" # want 16 formula-element `"\." means the member of a list, and there is no list here\. It stands only inside a list function, as in all\(cage\.tubes, \.wall >= 2\*mm\)\. For a part write its name before the dot; a remark begins with //\.`
   }
   clause "4.8" {
     title   = "A figure where a list is wanted"
