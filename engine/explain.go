@@ -1,7 +1,9 @@
 package engine
 
 import (
+	"fmt"
 	"math"
+	"slices"
 
 	"gapsheet/rules"
 	"gapsheet/vehicle/quantity"
@@ -23,6 +25,7 @@ type finding struct {
 	decided []Decided
 	failing int
 	short   float64
+	label   string // which member of a list it is about
 }
 
 // shownMembers bounds the members of a list whose working is shown; those that decided
@@ -131,6 +134,11 @@ func (x *explainer) alternatives(f *finding, parts []finding) {
 	f.decided, f.failing, f.short = part.decided, part.failing, part.short
 	if f.work.Truth == quantity.No && len(parts) > 1 {
 		part.work.Note = joinNotes(part.work.Note, "nearest alternative")
+		note := joinNotes(part.label, fmt.Sprintf("nearest of %d alternatives", len(parts)))
+		f.decided = slices.Clone(part.decided)
+		for i := range f.decided {
+			f.decided[i].Note = joinNotes(f.decided[i].Note, note)
+		}
 	}
 }
 
@@ -143,8 +151,8 @@ func (f finding) nearer(g finding) bool {
 }
 
 func joinNotes(a, b string) string {
-	if a == "" {
-		return b
+	if a == "" || b == "" {
+		return a + b
 	}
 	return a + "; " + b
 }
@@ -207,6 +215,7 @@ func (x *explainer) gather(t *trace, n *rules.Gather, f *finding) {
 		part := finding{work: &Working{Text: x.memberName(list), Value: x.memberValue(t, list)}}
 		if body != nil {
 			part = x.walk(body)
+			part.label = x.memberName(list) + " of " + t.of[0].text()
 			part.work.Note = joinNotes(x.memberName(list), part.work.Note)
 		} else if read := mapBody(t.of[0]); read != nil {
 			part.decided = x.walk(read).decided

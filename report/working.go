@@ -8,6 +8,9 @@ import (
 	"gapsheet/vehicle/quantity"
 )
 
+// mostFolded is how many parts are told on one line.
+const mostFolded = 3
+
 // decidingMark stands before what decided its parent, otherMark before the rest.
 const (
 	decidingMark = "> "
@@ -142,8 +145,11 @@ func writeNode(p *page, node *engine.Working, indent int) {
 
 // foldLeaves puts parts that are readings and constants only into words that fit on the
 // line of what they are parts of: "tube.wall is 2.1 mm". A constant that says the same as
-// its text is left out. Where a part is made of others, all stay parts.
+// its text is left out. Where a part is made of others, or there are many, all stay parts.
 func foldLeaves(of []*engine.Working) (parts []*engine.Working, folded string) {
+	if len(of) > mostFolded {
+		return of, ""
+	}
 	var said []string
 	for _, part := range of {
 		if len(part.Of) > 0 || part.HasTruth {
