@@ -87,6 +87,7 @@ type Decided struct {
 	Reading string // the figure with its tolerance and unit, or text
 	Limit   string // the figure it is held against, in the author's unit
 	Margin  string // by how much it meets or falls short: "0.2 mm short", "" where it makes no sense
+	Note    string // "row 2 of table.hoop_sizes; nearest of 2 alternatives", "" for none
 	Truth   quantity.Truth
 	Place   hcl.Range // of the reading in the sheet
 }
