@@ -21,6 +21,12 @@ type paperCase struct {
 	shown   string // and how messages speak of it
 }
 
+// paperKey is what no two papers of a part have in common.
+type paperKey struct {
+	part        *Part
+	label, file string // label folded
+}
+
 // evidence reads an evidence block: a paper or photo that shows something of a part.
 func (r *sheetReader) evidence(b *opened, block *hclsyntax.Block) {
 	k := &keys{source: b.source, block: block, what: "evidence"}
@@ -45,11 +51,12 @@ func (r *sheetReader) evidence(b *opened, block *hclsyntax.Block) {
 		made.Note = k.prose("note", note)
 	}
 	k.done([]string{"file", "dated", "note"}, "evidence")
-	same := func(e Evidence) bool { return FoldText(e.Label) == FoldText(made.Label) && e.File == made.File }
-	if first := slices.IndexFunc(b.part.Evidence, same); first >= 0 {
-		k.faults = append(k.faults, SaidTwice(made.Range, k.what, b.part.Evidence[first].Range))
+	key := paperKey{b.part, FoldText(made.Label), made.File}
+	if first, twice := r.papers[key]; twice {
+		k.faults = append(k.faults, SaidTwice(made.Range, k.what, first))
 		return
 	}
+	r.papers[key] = made.Range
 	b.part.Evidence = append(b.part.Evidence, made)
 }
 
@@ -72,15 +79,15 @@ func (k *keys) checkPath(file told) bool {
 
 // lookFor reports whether an evidence file is there, and warns where it is not.
 func (r *sheetReader) lookFor(k *keys, file told) bool {
-	if r.papers == nil {
+	if r.folder == nil {
 		return false
 	}
 	name := path.Clean(file.text)
-	info, err := fs.Stat(r.papers.folder, path.Join(r.papers.dir, name))
+	info, err := fs.Stat(r.folder.folder, path.Join(r.folder.dir, name))
 	where := "the sheet's folder"
-	if err != nil && r.papers.further != nil {
-		where += " nor in " + Quote(r.papers.shown)
-		if further, second := fs.Stat(r.papers.further, name); second == nil {
+	if err != nil && r.folder.further != nil {
+		where += " nor in " + Quote(r.folder.shown)
+		if further, second := fs.Stat(r.folder.further, name); second == nil {
 			info, err = further, nil
 		}
 	}

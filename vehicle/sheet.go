@@ -57,7 +57,7 @@ func Load(fsys fs.FS, name, shown string, v *Vocabulary, o Options) (*Sheet, hcl
 		folder = path.Dir(name)
 	}
 	r := newSheetReader(shown, sources, v)
-	r.papers = &paperCase{folder: fsys, dir: folder, further: o.Papers, shown: o.PapersShown}
+	r.folder = &paperCase{folder: fsys, dir: folder, further: o.Papers, shown: o.PapersShown}
 	r.faults = faults
 	r.whole = AllRead(sources, faults)
 	if !r.isSheet() {

@@ -54,15 +54,15 @@ func (r *sheetReader) clubPart(book string, at hcl.Range) *Part {
 	return list.Parts[0]
 }
 
-// books are the names of the rulebooks that have added to the vocabulary, in its order.
-func (r *sheetReader) books() []string {
+// booksOf are the names of the rulebooks that have added to a vocabulary, in its order.
+func booksOf(v *Vocabulary) []string {
 	var books []string
 	add := func(club string) {
 		if club != "" && !slices.Contains(books, club) {
 			books = append(books, club)
 		}
 	}
-	for _, t := range r.sheet.Vocabulary.Types() {
+	for _, t := range v.Types() {
 		add(t.Club)
 		for _, x := range t.Particulars {
 			add(x.Club)
@@ -73,7 +73,7 @@ func (r *sheetReader) books() []string {
 
 // book returns the name of the rulebook of the vocabulary that a label means, "" for none.
 func (r *sheetReader) book(label string) string {
-	for _, book := range r.books() {
+	for _, book := range r.books {
 		if FoldText(book) == FoldText(label) {
 			return book
 		}
@@ -84,10 +84,11 @@ func (r *sheetReader) book(label string) string {
 // unread keeps in mind that blocks of a club were not read, and warns when its name looks
 // like a slip of the pen.
 func (r *sheetReader) unread(label string, at hcl.Range) {
-	if !slices.ContainsFunc(r.sheet.Clubs, func(c string) bool { return FoldText(c) == FoldText(label) }) {
+	if folded := FoldText(label); !r.others[folded] {
+		r.others[folded] = true
 		r.sheet.Clubs = append(r.sheet.Clubs, label)
 	}
-	if near := Nearest(label, r.books()); near != "" {
+	if near := Nearest(label, r.books); near != "" {
 		r.faults = append(r.faults, Warning("club-unread", at, "A block that was not read",
 			fmt.Sprintf("Found a block for %s, which is no rulebook of this run. Did you mean %s?", Quote(label), Quote(near))))
 	}

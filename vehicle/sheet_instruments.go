@@ -26,7 +26,7 @@ func (r *sheetReader) instrument(source *Source, block *hclsyntax.Block) {
 		return
 	}
 	made := &Instrument{Label: label.text, Range: HeaderOf(block)}
-	if first := r.instrumentNamed(label.text); first != nil {
+	if first := r.instruments[FoldText(label.text)]; first != nil {
 		k.faults = append(k.faults, SaidTwice(made.Range, k.what, first.Range))
 		return
 	}
@@ -37,16 +37,7 @@ func (r *sheetReader) instrument(source *Source, block *hclsyntax.Block) {
 		made.Note = k.prose("note", note)
 	}
 	r.sheet.Instruments = append(r.sheet.Instruments, made)
-}
-
-// instrumentNamed returns the instrument with a label, nil when there is none.
-func (r *sheetReader) instrumentNamed(label string) *Instrument {
-	for _, i := range r.sheet.Instruments {
-		if FoldText(i.Label) == FoldText(label) {
-			return i
-		}
-	}
-	return nil
+	r.instruments[FoldText(label.text)] = made
 }
 
 // tolerance reads the tolerance of an instrument, written with or without its sign.

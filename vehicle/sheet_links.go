@@ -13,11 +13,18 @@ type link struct {
 
 // resolve finds the parts that are named.
 func (r *sheetReader) resolve() {
+	known := map[*PartType]map[string][]*Part{}
 	for _, l := range r.links {
-		parts := partsOf(r.sheet.Root, l.particular.Names, nil)
-		meant := l.among(parts)
-		if own := l.among(partsOf(l.part, l.particular.Names, nil)); len(own) == 1 {
-			meant = own // a harness means its own straps before those of another
+		t, label := l.particular.Names, FoldText(l.name.text)
+		if known[t] == nil {
+			known[t] = byLabel(partsOf(r.sheet.Root, t, nil))
+		}
+		meant := known[t][label]
+		if len(meant) > 1 {
+			// A harness means its own straps before those of another.
+			if own := byLabel(partsOf(l.part, t, nil))[label]; len(own) == 1 {
+				meant = own
+			}
 		}
 		switch {
 		case len(meant) == 1:
@@ -27,21 +34,23 @@ func (r *sheetReader) resolve() {
 				"Found %s as %s of the %s, but it is the %s and the %s. Give one of them another label.",
 				Quote(l.name.text), l.particular.Name, l.what, meant[0].Name(), meant[1].Name()))
 		case r.whole:
-			r.unknownLink(l, parts)
+			r.unknownLink(l, partsOf(r.sheet.Root, t, nil))
 		}
 	}
 }
 
-// among returns those of some parts that have the label.
-func (l link) among(parts []*Part) []*Part {
-	var meant []*Part
+// byLabel files parts by their label, folded.
+func byLabel(parts []*Part) map[string][]*Part {
+	filed := map[string][]*Part{}
 	for _, p := range parts {
-		if FoldText(p.Label) == FoldText(l.name.text) {
-			meant = append(meant, p)
-		}
+		label := FoldText(p.Label)
+		filed[label] = append(filed[label], p)
 	}
-	return meant
+	return filed
 }
+
+// mostLabels is among how many labels the nearest one is looked for.
+const mostLabels = 200
 
 // partsOf gathers the parts of one type that are written in the sheet, in the order of
 // their blocks.
@@ -61,14 +70,21 @@ func partsOf(p *Part, t *PartType, found []*Part) []*Part {
 func (r *sheetReader) unknownLink(l link, parts []*Part) {
 	t := l.particular.Names
 	var labels []string
-	for _, p := range parts {
+	for _, p := range parts[:min(len(parts), mostLabels)] {
 		labels = append(labels, p.Label)
 	}
-	advice := fmt.Sprintf("The sheet has no %s yet; write %s %s { }.", t.Name, t.Name, Quote(l.name.text))
-	if near := Nearest(l.name.text, labels); near != "" {
+	block := fmt.Sprintf("%s %s { }", t.Name, Quote(l.name.text))
+	near := Nearest(l.name.text, labels)
+	advice := ""
+	switch {
+	case near != "":
 		advice = fmt.Sprintf("Did you mean %s?", Quote(near))
-	} else if len(labels) > 0 {
-		advice = fmt.Sprintf("There are %s. Write one of those, or describe it: %s %s { }.", quotedList(labels, "and"), t.Name, Quote(l.name.text))
+	case len(parts) == 0:
+		advice = fmt.Sprintf("The sheet has no %s yet; write %s.", t.Name, block)
+	case len(parts) > fewChoices:
+		advice = fmt.Sprintf("Write the label of one, or describe it: %s.", block)
+	default:
+		advice = fmt.Sprintf("There are %s. Write one of those, or describe it: %s.", quotedList(labels, "and"), block)
 	}
 	r.fault("unknown-label", l.name.all, "No such part",
 		fmt.Sprintf("Found %s as %s of the %s, but no %s has that label. %s", Quote(l.name.text), l.particular.Name, l.what, t.Name, advice))

@@ -16,10 +16,10 @@ func (r *sheetReader) open(b *opened, t *PartType, block *hclsyntax.Block) {
 	label, ok := r.label(b, t, block)
 	part := newPart(t, label, within, HeaderOf(block))
 	list := within.List(t)
-	switch first := samePart(list, label); {
+	switch first := r.samePart(list, label); {
 	case !ok:
 	case first == nil:
-		list.Parts = append(list.Parts, part)
+		r.addPart(list, part)
 	case first.Range == (hcl.Range{}):
 		first.Range, first.Label = part.Range, label
 		part = first
@@ -33,14 +33,23 @@ func (r *sheetReader) open(b *opened, t *PartType, block *hclsyntax.Block) {
 }
 
 // samePart returns the part of the list that a label means, for a part that can be there
-// once only the one that is.
-func samePart(list *PartList, label string) *Part {
-	for _, p := range list.Parts {
-		if !list.Type.Repeats() || FoldText(p.Label) == FoldText(label) {
-			return p
-		}
+// once only the one that is; nil when there is none yet.
+func (r *sheetReader) samePart(list *PartList, label string) *Part {
+	return r.parts[keyOf(list, label)]
+}
+
+// addPart adds a part to its list.
+func (r *sheetReader) addPart(list *PartList, p *Part) {
+	list.Parts = append(list.Parts, p)
+	r.parts[keyOf(list, p.Label)] = p
+}
+
+// keyOf is the key of the part that a label means in a list.
+func keyOf(list *PartList, label string) partKey {
+	if !list.Type.Repeats() {
+		return partKey{list: list}
 	}
-	return nil
+	return partKey{list, FoldText(label)}
 }
 
 // within is the part that a type written in a block belongs to: the block's own, or for one
@@ -61,7 +70,7 @@ func (r *sheetReader) holder(t *PartType) *Part {
 	within := r.holder(t.Within)
 	list := within.List(t)
 	if len(list.Parts) == 0 {
-		list.Parts = append(list.Parts, newPart(t, "", within, hcl.Range{}))
+		r.addPart(list, newPart(t, "", within, hcl.Range{}))
 	}
 	return list.Parts[0]
 }

@@ -12,13 +12,24 @@ import (
 
 // sheetReader gathers a sheet and every fault found on the way.
 type sheetReader struct {
-	sheet  *Sheet
-	papers *paperCase // nil where evidence files are not looked for
-	scrap  bool
-	whole  bool      // every file could be read
-	noted  hcl.Range // of the note at the top level
-	links  []link
-	faults hcl.Diagnostics
+	sheet       *Sheet
+	folder      *paperCase // nil where evidence files are not looked for
+	scrap       bool
+	whole       bool      // every file could be read
+	noted       hcl.Range // of the note at the top level
+	links       []link
+	parts       map[partKey]*Part      // those written, to find what is written twice
+	papers      map[paperKey]hcl.Range // evidence likewise
+	instruments map[string]*Instrument // by label, folded
+	books       []string               // rulebooks that have added to the vocabulary
+	others      map[string]bool        // rulebooks that have not, but have blocks in the sheet, folded
+	faults      hcl.Diagnostics
+}
+
+// partKey is what no two parts have in common.
+type partKey struct {
+	list  *PartList
+	label string // folded, "" where there can be one part only
 }
 
 // page is the part of a file that a sheet stands in.
@@ -36,12 +47,19 @@ type opened struct {
 
 // newSheetReader begins to read a sheet.
 func newSheetReader(shown string, sources []*Source, v *Vocabulary) *sheetReader {
-	return &sheetReader{sheet: &Sheet{
-		Name:       shown,
-		Root:       newPart(v.Root, "", nil, hcl.Range{}),
-		Sources:    sources,
-		Vocabulary: v,
-	}}
+	return &sheetReader{
+		sheet: &Sheet{
+			Name:       shown,
+			Root:       newPart(v.Root, "", nil, hcl.Range{}),
+			Sources:    sources,
+			Vocabulary: v,
+		},
+		parts:       map[partKey]*Part{},
+		papers:      map[paperKey]hcl.Range{},
+		instruments: map[string]*Instrument{},
+		books:       booksOf(v),
+		others:      map[string]bool{},
+	}
 }
 
 // read reads all pages. Instruments come first, since a reading can name one that is

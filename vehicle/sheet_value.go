@@ -196,11 +196,11 @@ func (n *entry) measuredWith(e hclsyntax.Expression) bool {
 		n.wrong("key-unfit", t.all, "An instrument where nothing is measured", "measured_with", "Only figures are measured: take it out.")
 		return false
 	}
-	if n.instrument = n.instrumentNamed(t.text); n.instrument != nil || !n.whole {
+	if n.instrument = n.instruments[FoldText(t.text)]; n.instrument != nil || !n.whole {
 		return true
 	}
 	var labels []string
-	for _, i := range n.sheet.Instruments {
+	for _, i := range n.sheet.Instruments[:min(len(n.sheet.Instruments), mostLabels)] {
 		labels = append(labels, i.Label)
 	}
 	advice := "Describe it"
