@@ -107,6 +107,16 @@ func TestWhatIsNoLiteralTextIsRefused(t *testing.T) {
 	}
 }
 
+func TestAQuotedNameInAGroupIsAText(t *testing.T) {
+	source, faults := ParseSource("a.hcl", []byte("a = { \"\\u00e9 b\" = 1 }"))
+	require.Empty(t, faults)
+	group := source.Body.Attributes["a"].Expr.(*hclsyntax.ObjectConsExpr)
+	text, at, fault := source.Text(group.Items[0].KeyExpr)
+	require.Nil(t, fault)
+	require.Equal(t, "é b", text)
+	require.Equal(t, "a.hcl:1,15-16", at.Range(2, 3).String())
+}
+
 // requireMapped wants a text to be what hcl makes of it, and every place to be one of the
 // file, in its order.
 func requireMapped(t require.TestingT, source *Source, e hclsyntax.Expression) {

@@ -20,6 +20,8 @@ func (s *Source) Text(e hclsyntax.Expression) (text string, at *PositionMap, fau
 		return s.decodeText(e.SrcRange)
 	case *hclsyntax.TemplateWrapExpr:
 		return s.decodeText(e.SrcRange)
+	case *hclsyntax.ObjectConsKeyExpr: // a name in a group, where it is quoted
+		return s.Text(e.Wrapped)
 	}
 	return "", nil, Fault("text-wanted", e.Range(), "Not a text",
 		fmt.Sprintf("Found %s where a text is wanted. Write it in double quotes: \"…\".", s.Describe(e)))
