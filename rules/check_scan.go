@@ -127,10 +127,22 @@ func (s *scanner) comment() {
 
 func (s *scanner) number() {
 	start, from := s.byte, s.rune
+	if s.peek(0) == '.' {
+		s.skip(1) // expr's lexer takes a second point along, and its parser refuses that
+	}
 	digits := "0123456789_"
-	if s.peek(0) == '0' && strings.IndexByte("xXoObB", s.peek(1)) >= 0 && s.peek(1) != 0 {
-		s.skip(2)
-		digits = "0123456789abcdefABCDEF_"
+	if s.peek(0) == '0' {
+		switch s.peek(1) {
+		case 'x', 'X':
+			digits = "0123456789abcdefABCDEF_"
+			s.skip(2)
+		case 'o', 'O':
+			digits = "01234567_"
+			s.skip(2)
+		case 'b', 'B':
+			digits = "01_"
+			s.skip(2)
+		}
 	}
 	s.run(digits)
 	if s.peek(0) == '.' && s.peek(1) != '.' {
@@ -188,9 +200,13 @@ func (s *scanner) operator(c byte) {
 		s.skip(1)
 	}
 	s.emit(tokenOperator, start, from)
+	if c == '#' {
+		s.letters() // #index: what follows is a name, digits too
+	}
 }
 
-func (s *scanner) word() {
+// letters passes a name and emits it; it returns false where none begins.
+func (s *scanner) letters() bool {
 	start, from := s.byte, s.rune
 	for s.byte < len(s.source) {
 		r, size := utf8.DecodeRuneInString(s.source[s.byte:])
@@ -199,9 +215,16 @@ func (s *scanner) word() {
 		}
 		s.byte, s.rune = s.byte+size, s.rune+1
 	}
-	switch {
-	case s.byte > start:
+	if s.byte > start {
 		s.emit(tokenWord, start, from)
+	}
+	return s.byte > start
+}
+
+func (s *scanner) word() {
+	start, from := s.byte, s.rune
+	switch {
+	case s.letters():
 	case unicode.IsSpace(s.next()):
 	default:
 		s.emit(tokenStray, start, from)
