@@ -98,6 +98,10 @@ func (c *checker) alike(left, right Node, at Span, done string) (Node, Node, boo
 		right = c.asChoice(right, l.Choices, left.Span())
 		return left, right, right != nil
 	}
+	if l.Kind == Text && r.Kind == Text {
+		named, other := c.asLabel(left, right), c.asLabel(right, left)
+		return named, other, named != nil && other != nil
+	}
 	if l.Kind == Text && r.Kind == Choice {
 		left = c.asChoice(left, r.Choices, right.Span())
 		return left, right, left != nil

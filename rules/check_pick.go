@@ -31,7 +31,7 @@ func (c *checker) pick(n *ast.MemberNode) Node {
 	if strings.HasSuffix(written, t.Plural) {
 		return c.fault(CodeFormulaPart, at, fmt.Sprintf("Write the singular: %s%s[%s].", strings.TrimSuffix(written, t.Plural), t.Name, c.code(c.spanOf(label))), "%s is the list of all.", quoteCode(written))
 	}
-	folded, ok := c.labelOf(t, label)
+	folded, ok := c.labelOf(t, label.Value, c.spanOf(label))
 	if !ok {
 		return nil
 	}
@@ -105,14 +105,32 @@ func (c *checker) startOf(n ast.Node) int {
 }
 
 // labelOf folds a label and checks it against those a type of parts can have.
-func (c *checker) labelOf(t *vehicle.PartType, label *ast.StringNode) (string, bool) {
-	folded := vehicle.FoldText(label.Value)
+func (c *checker) labelOf(t *vehicle.PartType, label string, at Span) (string, bool) {
+	folded := vehicle.FoldText(label)
 	if t.Labels == nil {
 		return folded, true
 	}
 	if i := t.Labels.Find(folded); i >= 0 {
 		return vehicle.FoldText(t.Labels.Choices[i].Value), true
 	}
-	c.fault(CodeFormulaLabel, c.spanOf(label), c.choiceAdvice(label.Value, t.Labels), "No %s is called %s.", spoken(t.Name), vehicle.Quote(label.Value))
+	c.fault(CodeFormulaLabel, at, c.choiceAdvice(label, t.Labels), "No %s is called %s.", spoken(t.Name), vehicle.Quote(label))
 	return "", false
+}
+
+// asLabel checks a text written out that is compared with the name of a part, such as
+// harness.seat == 'driver': a label that no such part can have would turn the rule off. It
+// returns nil after noting a fault.
+func (c *checker) asLabel(n, other Node) Node {
+	read, ok := other.(*Read)
+	k, written := n.(*Constant)
+	if !ok || !written || read.Particular.Names == nil {
+		return n
+	}
+	label, ok := c.labelOf(read.Particular.Names, k.Text, k.At)
+	if !ok {
+		return nil
+	}
+	named := *k
+	named.Text = label
+	return &named
 }

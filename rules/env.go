@@ -180,6 +180,9 @@ func exprParts(t *vehicle.PartType) types.Map {
 		fields[p.Name] = exprType(typeOfParticular(p))
 	}
 	for _, inner := range t.Parts {
+		if !inner.Repeats() && t.PartNamed(inner.Name) != inner {
+			continue
+		}
 		part := exprParts(inner)
 		if !inner.Repeats() {
 			fields[inner.Name] = part

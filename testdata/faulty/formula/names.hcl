@@ -64,6 +64,18 @@ chapter "4" {
     demand  = "tube.part == main_hoop" # want 29 formula-name `"main_hoop" is not the name of anything\. A text stands between quotes; a part, table, term or unit is written by its name\.`
   }
   clause "4.12" {
+    title   = "The seat of nobody"
+    concern = "safety"
+    across  = "harness in harnesses"
+    demand  = "harness.seat == 'pilot'" # want 32 formula-label `No seat is called "pilot"\. It can be 'driver' or 'co-driver'\.`
+  }
+  clause "4.13" {
+    title   = "Blanks in an operator"
+    concern = "safety"
+    across  = "tube in cage.tubes"
+    demand  = "tube.wall > = 2.5*mm" # want 26 formula-syntax `A blank parts the operator >=\. Write >=\.`
+  }
+  clause "4.14" {
     title   = "A dot too many"
     concern = "safety"
     demand  = "car.weighed_mass.kg >= 1000" # want 33 formula-kind `"car\.weighed_mass" is a mass; nothing follows it after a dot\. Take the dot and the name away\.`
