@@ -128,6 +128,9 @@ func decidedLine(d engine.Decided) string {
 	if d.Margin != "" {
 		line += ": " + d.Margin
 	}
+	if d.Note != "" {
+		line += " (" + d.Note + ")"
+	}
 	return line
 }
 

@@ -125,7 +125,7 @@ func jsonSubjectOf(subject *engine.SubjectResult) jsonSubject {
 	}
 	for _, d := range subject.Decided {
 		written.Decided = append(written.Decided, jsonDecided{
-			d.What, d.Reading, d.Sense, d.Limit, d.Margin, d.Truth.String(), jsonPlaceOf(d.Place)})
+			d.What, d.Reading, d.Sense, d.Limit, d.Margin, d.Note, d.Truth.String(), jsonPlaceOf(d.Place)})
 	}
 	for _, cause := range subject.Causes {
 		c := jsonCause{Kind: CauseWord(cause.Kind), Text: cause.Text, Place: jsonPlaceOf(cause.Place)}

@@ -83,6 +83,7 @@ type jsonDecided struct {
 	Sense   string     `json:"sense"`
 	Limit   string     `json:"limit"`
 	Margin  string     `json:"margin"`
+	Note    string     `json:"note"`
 	Truth   string     `json:"truth"`
 	Place   *jsonPlace `json:"place,omitempty"`
 }

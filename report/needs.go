@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"github.com/hashicorp/hcl/v2"
 
@@ -16,6 +17,7 @@ import (
 // by what is measured, not by clause.
 type need struct {
 	what    string
+	written string // how the sheet says it: the key, and its block where there is none yet
 	how     string
 	parts   []named
 	clauses []*rules.Clause
@@ -83,7 +85,10 @@ func (c *needCollector) missing(clause *rules.Clause, cause engine.Cause) {
 	}
 	n := c.byParticular[cause.Particular]
 	if n == nil {
-		n = &need{what: cause.Particular.Name, how: cause.Particular.How}
+		n = &need{what: inWords(cause.Particular.Name), how: cause.Particular.How, written: cause.Particular.Name}
+		if cause.Part == nil || cause.Part.Range.Filename == "" {
+			n.written += " in a block " + cause.Particular.Part.Name
+		}
 		c.byParticular[cause.Particular] = n
 		c.needs = append(c.needs, n)
 	}
@@ -93,13 +98,17 @@ func (c *needCollector) missing(clause *rules.Clause, cause engine.Cause) {
 	}
 }
 
-// partName names the part whose particular is missing.
+// partName names the part whose particular is missing. One that no block of the sheet
+// speaks of is named by its type.
 func partName(cause engine.Cause) string {
 	if cause.Part == nil {
-		return cause.Text
+		return inWords(cause.Particular.Part.Name)
 	}
 	return cause.Part.Name()
 }
+
+// inWords turns a name of the vocabulary into words.
+func inWords(name string) string { return strings.ReplaceAll(name, "_", " ") }
 
 func (c *needCollector) text(clause *rules.Clause, what, how string) {
 	n := c.byText[what]
@@ -128,11 +137,30 @@ func (n *need) title() string {
 	return n.what + " of " + nameList(n.parts)
 }
 
+// clausesNamed is how many of the clauses that wait are named; a list of forty numbers
+// tells nobody where to begin.
+const clausesNamed = 6
+
 // clauseList names the clauses that wait: "4.3.2 Main hoop tube (p. 31, safety)".
 func (n *need) clauseList() string {
 	var named []string
-	for _, clause := range n.clauses {
+	for i, clause := range n.clauses {
+		if i == clausesNamed && len(n.clauses) > clausesNamed+1 {
+			return strings.Join(named, ", ") + fmt.Sprintf(" and %d more", len(n.clauses)-i)
+		}
 		named = append(named, fmt.Sprintf("%s %s", clause.Number, clauseTitle(clause)))
 	}
 	return list(named)
+}
+
+// place is where in the sheet it is to be written, and as what.
+func (n *need) place() string {
+	places := placesOf(n.ranges)
+	switch {
+	case n.written == "":
+		return places
+	case places == "":
+		return "as " + n.written
+	}
+	return places + ", as " + n.written
 }

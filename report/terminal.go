@@ -134,8 +134,8 @@ func writeNeeds(p *page, found []finding) {
 			p.labelled(2, "how", labelWidth, n.how)
 		}
 		p.labelled(2, "asked by", labelWidth, n.clauseList())
-		if places := placesOf(n.ranges); places != "" {
-			p.labelled(2, "write at", labelWidth, places)
+		if place := n.place(); place != "" {
+			p.labelled(2, "write", labelWidth, place)
 		}
 	}
 }
