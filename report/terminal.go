@@ -28,7 +28,7 @@ func WriteTerminal(screen *Screen, run *Precheck) error {
 func writeResult(p *page, result *engine.Result, all bool) {
 	column := numbersWidth(result.Book, p.width)
 	writeSection(p, gapSection, findingsOf(result, engine.Gap, counts), column)
-	writeNeeds(p, findingsOf(result, engine.NotRecorded, counts))
+	writeNeeds(p, findingsOf(result, engine.NotRecorded, counts), true)
 	writeSection(p, marginalSection, findingsOf(result, engine.Marginal, counts), column)
 	writeToLookAt(p, result, column)
 	writeSection(p, dispensationSection, findingsOf(result, engine.UnderDispensation, counts), column)
@@ -122,7 +122,9 @@ func writeGroup(p *page, g group, column int) {
 	}
 }
 
-func writeNeeds(p *page, found []finding) {
+// writeNeeds writes what has to be measured or looked up; with sheet, also where in it that
+// is written.
+func writeNeeds(p *page, found []finding, sheet bool) {
 	if len(found) == 0 {
 		return
 	}
@@ -134,7 +136,7 @@ func writeNeeds(p *page, found []finding) {
 			p.labelled(2, "how", labelWidth, n.how)
 		}
 		p.labelled(2, "asked by", labelWidth, n.clauseList())
-		if place := n.place(); place != "" {
+		if place := n.place(); sheet && place != "" {
 			p.labelled(2, "write", labelWidth, place)
 		}
 	}

@@ -45,7 +45,6 @@ func clauseOfTube(clause *engine.ClauseResult, tube *vehicle.Part) *engine.Claus
 		if slices.Contains(subject.Parts, tube) && subject.Verdict != engine.DoesNotApply {
 			only := *subject
 			only.Name, only.Place.Filename = "", "" // there is but one, and its sheet is made up
-			only.Causes = withoutPlaces(subject.Causes)
 			own.Subjects = append(own.Subjects, &only)
 			own.Verdict = own.Verdict.Worse(subject.Verdict)
 		}
@@ -54,20 +53,6 @@ func clauseOfTube(clause *engine.ClauseResult, tube *vehicle.Part) *engine.Claus
 		return nil
 	}
 	return own
-}
-
-// withoutPlaces leaves out where the parts of made-up sheets stand.
-func withoutPlaces(causes []engine.Cause) []engine.Cause {
-	causes = slices.Clone(causes)
-	for i, cause := range causes {
-		causes[i].Place.Filename = ""
-		if cause.Part != nil {
-			part := *cause.Part
-			part.Range.Filename = ""
-			causes[i].Part = &part
-		}
-	}
-	return causes
 }
 
 // WriteTube writes what rulebooks say of one tube that is yet to be bought.
@@ -99,7 +84,7 @@ func writeTubeResult(p *page, result *engine.Result) {
 	writeSection(p, meetsSection, findingsOf(result, engine.Meets, counts), column)
 	writeSection(p, toLookAtSection, findingsOf(result, engine.ByEye, counts), column)
 	writeSection(p, marginalSection, findingsOf(result, engine.Marginal, counts), column)
-	writeNeeds(p, findingsOf(result, engine.NotRecorded, counts))
+	writeNeeds(p, findingsOf(result, engine.NotRecorded, counts), false)
 	writeAdvice(p, result, true, column)
 	if len(result.Chapters) == 0 {
 		p.heading(Strong, "NOTHING", " to hold it against")

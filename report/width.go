@@ -40,7 +40,8 @@ func TerminalWidth(w io.Writer) int {
 }
 
 // wrap breaks a line at blanks so that no piece is wider than width cells. A word that is
-// wider than that by itself is cut; a single character that is wider stands alone. There is always at least one piece.
+// wider than that by itself is cut; a single character that is wider stands alone. There
+// is always at least one piece.
 func wrap(line string, width int) []string {
 	width = max(width, 2)
 	var pieces []string
