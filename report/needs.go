@@ -137,6 +137,15 @@ func (n *need) title() string {
 	return n.what + " of " + nameList(n.parts)
 }
 
+// kindTitle is what is needed, of which type of part, where there is but one of it:
+// "elongation of tube stock".
+func (n *need) kindTitle() string {
+	if len(n.parts) == 0 || n.parts[0].part == nil {
+		return n.title()
+	}
+	return n.what + " of " + inWords(n.parts[0].part.Type.Name)
+}
+
 // clausesNamed is how many of the clauses that wait are named; a list of forty numbers
 // tells nobody where to begin.
 const clausesNamed = 6

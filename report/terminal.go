@@ -28,7 +28,7 @@ func WriteTerminal(screen *Screen, run *Precheck) error {
 func writeResult(p *page, result *engine.Result, all bool) {
 	column := numbersWidth(result.Book, p.width)
 	writeSection(p, gapSection, findingsOf(result, engine.Gap, counts), column)
-	writeNeeds(p, findingsOf(result, engine.NotRecorded, counts), true)
+	writeNeeds(p, findingsOf(result, engine.NotRecorded, counts))
 	writeSection(p, marginalSection, findingsOf(result, engine.Marginal, counts), column)
 	writeToLookAt(p, result, column)
 	writeSection(p, dispensationSection, findingsOf(result, engine.UnderDispensation, counts), column)
@@ -122,9 +122,7 @@ func writeGroup(p *page, g group, column int) {
 	}
 }
 
-// writeNeeds writes what has to be measured or looked up; with sheet, also where in it that
-// is written.
-func writeNeeds(p *page, found []finding, sheet bool) {
+func writeNeeds(p *page, found []finding) {
 	if len(found) == 0 {
 		return
 	}
@@ -136,7 +134,7 @@ func writeNeeds(p *page, found []finding, sheet bool) {
 			p.labelled(2, "how", labelWidth, n.how)
 		}
 		p.labelled(2, "asked by", labelWidth, n.clauseList())
-		if place := n.place(); sheet && place != "" {
+		if place := n.place(); place != "" {
 			p.labelled(2, "write", labelWidth, place)
 		}
 	}

@@ -8,15 +8,15 @@ import (
 	"gapsheet/vehicle"
 )
 
-// OfTube narrows a result to what it says of one tube: the clauses that have the tube for
-// a subject, judged by that subject alone. What a clause asks of all tubes together stays
-// out, as the others are not there.
-func OfTube(result *engine.Result, tube *vehicle.Part) *engine.Result {
+// OfTube narrows a result to what it says of one tube: the clauses that have the tube or
+// its stock for a subject, judged by that subject alone. What a clause asks of all tubes
+// together stays out, as the others are not there.
+func OfTube(result *engine.Result, tube, stock *vehicle.Part) *engine.Result {
 	narrowed := &engine.Result{Book: result.Book, Sheet: result.Sheet, Request: result.Request}
 	for _, chapter := range result.Chapters {
 		kept := &engine.ChapterResult{Chapter: chapter.Chapter}
 		for _, clause := range chapter.Clauses {
-			if own := clauseOfTube(clause, tube); own != nil {
+			if own := clauseOfTube(clause, tube, stock); own != nil {
 				kept.Clauses = append(kept.Clauses, own)
 				countClause(narrowed, kept, own)
 			}
@@ -38,11 +38,12 @@ func countClause(result *engine.Result, chapter *engine.ChapterResult, clause *e
 	result.Worst = result.Worst.Worse(clause.Verdict)
 }
 
-// clauseOfTube is what a clause says of the tube, nil when it says nothing of it.
-func clauseOfTube(clause *engine.ClauseResult, tube *vehicle.Part) *engine.ClauseResult {
+// clauseOfTube is what a clause says of the tube or its stock, nil when it says nothing.
+func clauseOfTube(clause *engine.ClauseResult, tube, stock *vehicle.Part) *engine.ClauseResult {
 	own := &engine.ClauseResult{Clause: clause.Clause}
 	for _, subject := range clause.Subjects {
-		if slices.Contains(subject.Parts, tube) && subject.Verdict != engine.DoesNotApply {
+		about := slices.Contains(subject.Parts, tube) || slices.Contains(subject.Parts, stock)
+		if about && subject.Verdict != engine.DoesNotApply {
 			only := *subject
 			only.Name, only.Place.Filename = "", "" // there is but one, and its sheet is made up
 			own.Subjects = append(own.Subjects, &only)
@@ -78,13 +79,26 @@ func writeLookFor(p *page, found finding, column int) {
 	}
 }
 
+// waitsSection holds the clauses that ask for more than the size.
+var waitsSection = section{
+	engine.NotRecorded, "NOT RECORDED", ", what would have to be known besides", false, writeWaits,
+}
+
+func writeWaits(p *page, found finding, column int) {
+	var titles []string
+	for _, n := range needsOf([]finding{found}) {
+		titles = append(titles, n.kindTitle())
+	}
+	p.hanging(column, "- ", 2, Plain, list(titles))
+}
+
 func writeTubeResult(p *page, result *engine.Result) {
 	column := numbersWidth(result.Book, p.width)
 	writeSection(p, gapSection, findingsOf(result, engine.Gap, counts), column)
 	writeSection(p, meetsSection, findingsOf(result, engine.Meets, counts), column)
 	writeSection(p, toLookAtSection, findingsOf(result, engine.ByEye, counts), column)
 	writeSection(p, marginalSection, findingsOf(result, engine.Marginal, counts), column)
-	writeNeeds(p, findingsOf(result, engine.NotRecorded, counts), false)
+	writeSection(p, waitsSection, findingsOf(result, engine.NotRecorded, counts), column)
 	writeAdvice(p, result, true, column)
 	if len(result.Chapters) == 0 {
 		p.heading(Strong, "NOTHING", " to hold it against")

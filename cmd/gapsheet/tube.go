@@ -27,6 +27,7 @@ func tubeFacts() []*fact {
 		{flag: "mass", block: "car", attribute: "weighed_mass", help: "`MASS` of the car, such as '1085 kg'"},
 		{flag: "class", block: "car", attribute: "class", help: "`CLASS` of the car, one of the rulebook's"},
 		{flag: "material", block: "tube_stock", attribute: "material", help: "`MATERIAL` of the tube, as a sheet has it"},
+		{flag: "forming", block: "tube_stock", attribute: "forming", help: "`FORMING`, how the tube was made, as a sheet has it"},
 		{flag: "base", block: "cage", attribute: "base_structure", help: "`STRUCTURE` the cage is built on, as a sheet has it"},
 		{flag: "route", block: "cage", attribute: "route", help: "`ROUTE` to acceptance of the cage, as a sheet has it"},
 	}
@@ -81,7 +82,7 @@ func (a *app) tube(size string, facts []*fact, flags asked) error {
 		if err != nil {
 			return err
 		}
-		results = append(results, report.OfTube(result, tubeOf(result.Sheet)))
+		results = append(results, report.OfTube(result, askedPart(result.Sheet, "tube"), askedPart(result.Sheet, "tube_stock")))
 	}
 	if err := a.remarks(&files); err != nil {
 		return err
@@ -150,9 +151,9 @@ func quoted(text string) string {
 	).Replace(text) + `"`
 }
 
-// tubeOf finds the tube asked about in its scrap.
-func tubeOf(sheet *vehicle.Sheet) *vehicle.Part {
-	kind := sheet.Vocabulary.Type("tube")
+// askedPart finds the part of a type of the cage in the scrap, where there is one of each.
+func askedPart(sheet *vehicle.Sheet, name string) *vehicle.Part {
+	kind := sheet.Vocabulary.Type(name)
 	return sheet.Root.Lists[kind.Within.Index].Parts[0].List(kind).Parts[0]
 }
 
