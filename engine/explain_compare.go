@@ -16,6 +16,13 @@ var senses = [...]string{
 	rules.More: "more than", rules.AtLeast: "at least",
 }
 
+// daySenses are the comparisons of days in words.
+var daySenses = [...]string{
+	rules.Equal: "on", rules.NotEqual: "not on",
+	rules.Less: "before", rules.AtMost: "not after",
+	rules.More: "after", rules.AtLeast: "not before",
+}
+
 // comparison explains a comparison: what was read, what it is held against, and by how
 // much it meets or falls short.
 func (x *explainer) comparison(t *trace, f *finding) {
@@ -56,6 +63,9 @@ func (x *explainer) compare(t *trace, n *rules.Compare, f *finding, d *Decided) 
 	}
 	d.What, d.Sense = reading.text(), senses[sense]
 	d.Reading, d.Limit = x.value(reading), x.value(limit)
+	if reading.isDate() {
+		d.Sense = daySenses[sense]
+	}
 	if reading.value.asNumber == nil {
 		return
 	}
@@ -86,18 +96,19 @@ func allowanceOf(t *trace) float64 {
 
 // margin says by how much a limit is met or missed, or that the reading straddles it.
 func (x *explainer) margin(sense rules.Comparison, r, l quantity.Range, reading, limit *trace, t quantity.Truth) string {
-	over := r.Minus(l)
+	beyond := r.Minus(l)
 	if sense == rules.Less || sense == rules.AtMost {
-		over = over.Negate()
+		beyond = beyond.Negate()
 	}
-	over = x.asRead(over, t)
-	if !over.IsExact() {
+	beyond = x.asRead(beyond, t)
+	if !beyond.IsExact() {
 		return ""
 	}
-	by := over.Abs()
+	by := beyond.Abs()
+	short, over := "short", "over"
 	var amount string
-	if reading.tree.Type().Kind == rules.Date {
-		amount = plural(int(by.Low), "day", "days")
+	if reading.isDate() {
+		amount, short, over = plural(int(by.Low), "day", "days"), "too early", "too late"
 	} else {
 		u := x.unitOf(limit)
 		if u == (quantity.Unit{}) {
@@ -111,22 +122,22 @@ func (x *explainer) margin(sense rules.Comparison, r, l quantity.Range, reading,
 	case t == quantity.Yes:
 		return amount + " in hand"
 	case t == quantity.No && (sense == rules.Less || sense == rules.AtMost):
-		return amount + " over"
+		return amount + " " + over
 	case t == quantity.No:
-		return amount + " short"
+		return amount + " " + short
 	}
 	return ""
 }
 
 // asRead takes the end of a margin that matters: the least in hand, the least that lacks.
-func (x *explainer) asRead(over quantity.Range, t quantity.Truth) quantity.Range {
+func (x *explainer) asRead(beyond quantity.Range, t quantity.Truth) quantity.Range {
 	switch t {
 	case quantity.Yes:
-		return quantity.Exactly(max(over.Low, 0))
+		return quantity.Exactly(max(beyond.Low, 0))
 	case quantity.No:
-		return quantity.Exactly(min(over.High, 0))
+		return quantity.Exactly(min(beyond.High, 0))
 	}
-	return over
+	return beyond
 }
 
 // membership explains x in list.
@@ -203,8 +214,6 @@ func placeOfNode(n node) (*place, bool) {
 	switch n := n.(type) {
 	case *readNumber:
 		return &n.place, true
-	case *readLabel:
-		return &n.place, true
 	case *readSymbol:
 		return &n.place, true
 	case *readTruth:
@@ -220,6 +229,8 @@ func placeOfNode(n node) (*place, bool) {
 	}
 	return nil, false
 }
+
+func (t *trace) isDate() bool { return t.tree.Type().Kind == rules.Date }
 
 // readsCar reports whether a formula's node reads the car, or a name handed in.
 func (t *trace) readsCar() bool {

@@ -58,7 +58,7 @@ func (p *page) hanging(indent int, head string, headWidth int, ink Ink, text str
 	margin := strings.Repeat(" ", indent)
 	rest := strings.Repeat(" ", headWidth)
 	first := true
-	for _, line := range SafeLines(strings.TrimRight(text, "\r\n\t ")) {
+	for _, line := range prose(text) {
 		for _, piece := range wrap(line, p.width-indent-headWidth) {
 			lead := rest
 			if first {

@@ -4,6 +4,7 @@ package report
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -67,3 +68,29 @@ func steers(r rune) bool {
 	}
 	return unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp)
 }
+
+// prose is a text as lines to be wrapped: where its author broke a line for the file's
+// sake only, it goes on; a blank line, and the mark of a list, begin a new one.
+func prose(text string) []string {
+	var lines []string
+	fresh := true
+	for _, line := range SafeLines(strings.TrimSpace(text)) {
+		line = strings.TrimSpace(line)
+		switch {
+		case line == "":
+			fresh = true
+		case fresh || listMark.MatchString(line):
+			lines = append(lines, line)
+			fresh = false
+		default:
+			lines[len(lines)-1] += " " + line
+		}
+	}
+	if len(lines) == 0 {
+		return []string{""}
+	}
+	return lines
+}
+
+// listMark is what an entry of a list begins with: a dash, a number, a letter in brackets.
+var listMark = regexp.MustCompile(`^([-*•–]|\d+[.)]|\(?[a-z0-9]{1,3}\))\s`)

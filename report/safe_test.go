@@ -71,3 +71,9 @@ func FuzzSafe(f *testing.F) {
 		}
 	})
 }
+
+func TestProse(t *testing.T) {
+	require.Equal(t, []string{"One piece of a listed tube.", "New paragraph."}, prose("  One piece\n  of a listed tube.\n\nNew paragraph.\n"))
+	require.Equal(t, []string{"Either", "- a plate", "(b) a gusset that goes on"}, prose("Either\n- a plate\n(b) a gusset\nthat goes on"))
+	require.Equal(t, []string{""}, prose(" \n "))
+}
