@@ -68,7 +68,15 @@ func (c *compiler) slot() int32 {
 	return c.slots - 1
 }
 
-func (c *compiler) release() { c.slots-- }
+// apart compiles a tree whose slots stay taken until the caller gives them back: one that
+// is worked out, or surveyed, while what comes after it stands in slots of its own.
+func (c *compiler) apart(n rules.Node) expression {
+	most := c.most
+	c.most = c.slots
+	made := c.expression(n)
+	c.slots, c.most = c.most, max(most, c.most)
+	return made
+}
 
 // expression compiles a tree of any kind of value.
 func (c *compiler) expression(n rules.Node) expression {
@@ -76,7 +84,7 @@ func (c *compiler) expression(n rules.Node) expression {
 	case rules.Truth:
 		return expression{asTruth: c.truth(n)}
 	case rules.Number, rules.Date:
-		return expression{asNumber: c.number(n)}
+		return expression{asNumber: c.number(n), date: n.Type().Kind == rules.Date}
 	default:
 		return expression{asSymbol: c.symbol(n), text: n.Type().Kind == rules.Text}
 	}
@@ -192,11 +200,12 @@ func (c *compiler) define(n *rules.Define, then func(definition, bool)) {
 		then(definition{}, false)
 		return
 	}
-	d := definition{value: c.expression(n.Value)}
+	kept := c.slots
+	d := definition{value: c.apart(n.Value)}
 	d.slot = c.slot()
 	c.names[n.Binding] = meaning{slot: d.slot, from: &d.value}
 	then(d, true)
-	c.release()
+	c.slots = kept
 }
 
 // mention compiles the use of a term, with its given bound, and goes on by then.

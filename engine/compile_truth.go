@@ -218,9 +218,10 @@ func (c *compiler) within(n *rules.Within) truthNode {
 	if made := c.withinChoices(n); made != nil {
 		return made
 	}
-	of := c.expression(n.Of)
-	list, release := c.gathered(n.List)
-	defer release()
+	kept := c.slots
+	of := c.apart(n.Of)
+	list, _ := c.gathered(n.List)
+	defer func() { c.slots = kept }()
 	slot := list.bound()
 	var same truthNode
 	switch item := n.List.Type().Item; item.Kind {

@@ -74,15 +74,7 @@ func (c *compiler) numberOf(n rules.Node) numberNode {
 // call compiles a function of numbers and dates.
 func (c *compiler) call(n *rules.Call) numberNode {
 	if n.Function.Code == rules.FunctionEndOfLabel {
-		switch n.Of[0].(type) {
-		case *rules.Read, *rules.Cell, *rules.Given, *rules.Moment:
-			if at, instead := c.read(n.Of[0]); instead == nil {
-				t, leave := c.enter(n.Of[0])
-				t.value.asNumber = &readNumber{at}
-				leave()
-				return &readLabel{at}
-			}
-		}
+		return &endOfLabel{c.number(n.Of[0])}
 	}
 	made := &call{code: n.Function.Code, tolerance: n.Of[0].Type().Dimension.Same()}
 	if len(n.Of) > 1 {

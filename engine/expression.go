@@ -8,6 +8,7 @@ type expression struct {
 	asNumber numberNode
 	asSymbol symbolNode
 	text     bool // asSymbol yields a text
+	date     bool // asNumber yields a date
 }
 
 // node is whichever it is.
@@ -39,6 +40,10 @@ func (e *expression) into(m *machine, to int32) {
 	}
 	v := &m.slots[to]
 	v.low, v.high, v.set, v.truth, v.unsure = r.Low, r.High, set, t, m.unsure
+	if e.date {
+		label := labelOf(m, e.asNumber)
+		m.slots[to].label = label
+	}
 	m.unsure = saved
 }
 

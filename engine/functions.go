@@ -172,6 +172,7 @@ func (n *call) survey(m *machine, s *survey) {
 func (n *call) sign(m *machine, s *signer) {
 	s.tag('C')
 	s.int(int64(n.code))
+	s.int(int64(len(n.of))) // max(min(a, b), c) is not max(min(a, b, c))
 	for _, of := range n.of {
 		of.sign(m, s)
 	}

@@ -258,10 +258,12 @@ func median(ends []float64, start int) float64 {
 }
 
 // end is the first or last member.
-func (n *gatheredNumber) end(m *machine) quantity.Range {
+func (n *gatheredNumber) end(m *machine) quantity.Range { return n.endBy(m, n.value) }
+
+func (n *gatheredNumber) endBy(m *machine, value func(*machine) quantity.Range) quantity.Range {
 	r, found := quantity.Everything, false
 	sure := n.ends(m, n.fold == rules.FoldLast, func(quantity.Truth) {
-		if v := n.value(m); found {
+		if v := value(m); found {
 			r = r.Hull(v)
 		} else {
 			r, found = v, true

@@ -93,6 +93,7 @@ type list struct {
 // A slot holds what a variable stands for: the base of a part or row, or a value.
 type slot struct {
 	low, high float64
+	label     quantity.Range // of a date: last day of the label it was written with
 	set       uint64
 	base      int32
 	index     int32 // which member of its list it is

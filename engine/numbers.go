@@ -1,8 +1,6 @@
 package engine
 
 import (
-	"math"
-
 	"gapsheet/vehicle/quantity"
 )
 
@@ -29,29 +27,6 @@ func (n *readNumber) number(m *machine) quantity.Range {
 }
 
 func (n *readNumber) survey(m *machine, s *survey) { n.place.survey(m, s) }
-
-// A readLabel is the last day of the precision that a date was written with.
-type readLabel struct{ place }
-
-func (n *readLabel) number(m *machine) quantity.Range {
-	c := &m.cells[n.cell(m)]
-	if !c.sure() {
-		m.unsure = true
-	}
-	if !math.IsNaN(c.label) {
-		return quantity.Exactly(c.label)
-	}
-	return quantity.Range{Low: c.low, High: endOfYear(c.high)}
-}
-
-func (n *readLabel) survey(m *machine, s *survey) {
-	i := n.cell(m)
-	if c := &m.cells[i]; s.everything || !c.sure() || math.IsNaN(c.label) {
-		s.touch(i)
-	}
-}
-
-func (n *readLabel) sign(m *machine, s *signer) { s.tag('e'); n.place.sign(m, s) }
 
 // A slotNumber is a number that a variable stands for.
 type slotNumber struct {

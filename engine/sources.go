@@ -52,6 +52,9 @@ func (n *valueList) at(m *machine, i int) quantity.Truth {
 	c := m.at(v.base, 0)
 	v.low, v.high, v.set, v.unsure = c.low, c.high, c.set, !c.sure()
 	v.truth = sureWhen(c.set == bitYes, c.set == bitNo)
+	if n.kind == holdsDate {
+		v.label = c.endOfLabel()
+	}
 	return quantity.Yes
 }
 
