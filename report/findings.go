@@ -16,10 +16,11 @@ import (
 // finding is one clause with those of its subjects that have one verdict. A clause with
 // one short tube among twenty good ones shows the short one among the gaps.
 type finding struct {
-	clause  *rules.Clause
-	verdict engine.Verdict
-	note    string // of the clause, where no subject tells it
-	groups  []group
+	clause   *rules.Clause
+	verdict  engine.Verdict
+	note     string // of the clause, where no subject tells it
+	subjects []*engine.SubjectResult
+	groups   []group // the same subjects by what is to be said of them
 }
 
 // group is subjects of one clause of which the same is to be said.
@@ -59,6 +60,7 @@ func findingOf(clause *engine.ClauseResult, verdict engine.Verdict) (finding, bo
 		if subject.Verdict != verdict {
 			continue
 		}
+		f.subjects = append(f.subjects, subject)
 		lines := linesOf(subject)
 		key := strings.Join(lines, "\n")
 		at := slices.Index(said, key)
@@ -159,9 +161,14 @@ func causeLine(cause engine.Cause, verdict engine.Verdict) string {
 }
 
 // names lists the subjects of a group, "" for the car as a whole.
-func (g group) names() string {
+func (g group) names() string { return subjectNames(g.subjects) }
+
+// names lists the subjects of all groups, in the order of the sheet.
+func (f finding) names() string { return subjectNames(f.subjects) }
+
+func subjectNames(subjects []*engine.SubjectResult) string {
 	var things []named
-	for _, subject := range g.subjects {
+	for _, subject := range subjects {
 		if subject.Name == "" {
 			continue
 		}

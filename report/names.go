@@ -13,37 +13,46 @@ type named struct {
 	part *vehicle.Part
 }
 
-// nameList names things for a sentence. Several parts of one type share the type's word:
-// "tubes 1, 2 and 7 and foot A".
+// nameList names things for a sentence. Several parts of one type in one place share the
+// type's word: "tubes 1, 2 and 7; left lap and right lap straps of harness driver".
 func nameList(things []named) string {
 	var words []string
+	joint := list
 	for len(things) > 0 {
-		kind := sharedKind(things[0])
+		before, after := shared(things[0])
 		count := 1
-		for kind != "" && count < len(things) && sharedKind(things[count]) == kind {
+		for before+after != "" && count < len(things) {
+			if b, a := shared(things[count]); b != before || a != after {
+				break
+			}
 			count++
 		}
 		if count == 1 {
 			words = append(words, things[0].name)
 		} else {
-			words = append(words, kind+" "+list(runs(things[:count])))
+			words = append(words, before+list(runs(things[:count]))+after)
+			joint = func(words []string) string { return strings.Join(words, "; ") }
 		}
 		things = things[count:]
 	}
-	return list(words)
+	return joint(words)
 }
 
-// sharedKind is the plural under which a thing can be named by its label alone; "" for a
-// thing whose name says more.
-func sharedKind(thing named) string {
+// shared is what a list of several parts says once, before their labels or behind them:
+// "tubes " or " straps of harness driver". Both are empty for a thing that is named some
+// other way.
+func shared(thing named) (before, after string) {
 	if thing.part == nil || !thing.part.Type.Repeats() {
-		return ""
+		return "", ""
 	}
-	kind := thing.part.Type
-	if thing.name != strings.ReplaceAll(kind.Name, "_", " ")+" "+thing.part.Label {
-		return ""
+	one, many := inWords(thing.part.Type.Name), inWords(thing.part.Type.Plural)
+	if thing.name == one+" "+thing.part.Label {
+		return many + " ", ""
 	}
-	return strings.ReplaceAll(kind.Plural, "_", " ")
+	if within, ok := strings.CutPrefix(thing.name, thing.part.Label+" "+one+" of "); ok {
+		return "", " " + many + " of " + within
+	}
+	return "", ""
 }
 
 // runs lists the labels of parts; three or more whole numbers in a row become "3 to 7".

@@ -97,17 +97,20 @@ func Sentence(screen *Screen, text string) error {
 	return p.done()
 }
 
-// Closing ends a report with sentences and, moved in below each, the command it speaks of.
-// sayings holds sentence and command in turn.
-func Closing(screen *Screen, sayings ...string) error {
+// Saying is a sentence and the command it speaks of.
+type Saying struct{ Text, Command string }
+
+// Say writes sentences and, moved in below each, its command. The command stays on one
+// line, however long, so that it can be copied. apart sets the first from what stands
+// above it.
+func Say(screen *Screen, apart bool, sayings ...Saying) error {
 	p := screen.page()
-	for i, text := range sayings {
-		if i%2 == 0 {
+	for i, saying := range sayings {
+		if apart || i > 0 {
 			p.blank()
-			p.prose(0, Plain, text)
-		} else {
-			p.raw("  " + p.paint.With(Strong, Safe(text)))
 		}
+		p.prose(0, Plain, saying.Text)
+		p.raw("  " + p.paint.With(Strong, Safe(saying.Command)))
 	}
 	return p.done()
 }

@@ -179,10 +179,8 @@ func writeToLookAt(p *page, result *engine.Result, column int) {
 		if f.clause.LookFor != "" {
 			p.prose(4+column, Plain, f.clause.LookFor)
 		}
-		for _, g := range f.groups {
-			if names := g.names(); names != "" {
-				p.labelled(4+column, "at", 4, names)
-			}
+		if names := f.names(); names != "" {
+			p.labelled(4+column, "at", 4, names)
 		}
 	}
 }

@@ -44,7 +44,7 @@ func (a *app) rootCommand() *cobra.Command {
 	root.PersistentFlags().StringVar(&a.color, "color", string(report.ColorAuto),
 		"colour on the screen: `WHEN` is auto, always or never")
 	completeWords(root, "color", colorWords)
-	root.AddCommand(a.precheckCommand(), a.workingCommand(), a.tryCommand(), a.tubeCommand(), a.versionCommand())
+	root.AddCommand(a.precheckCommand(), a.workingCommand(), a.tryCommand(), a.tubeCommand(), a.demoCommand(), a.versionCommand())
 	return root
 }
 
