@@ -134,7 +134,10 @@ chapter "4" {
     TEXT
     applies = "built_to_tables"
     across  = "tube in cage.tubes"
-    where   = "not tube.mandatory"
+    where   = <<-FORMULA
+      tube.part in ['dash bar', 'front strut brace', 'rear strut brace', 'sill bar',
+        'corner brace', 'door bar support', 'seat bar', 'other'] and not tube.mandatory
+    FORMULA
     demand  = "tube.outside >= 25*mm and tube.wall >= 1.5*mm"
     rectify = "Replace the tube, or leave it out."
   }
