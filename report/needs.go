@@ -1,6 +1,7 @@
 package report
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -24,8 +25,9 @@ type need struct {
 	ranges  []hcl.Range
 }
 
-// needsOf collects what the clauses that are not recorded wait for, in the order in which
-// the rulebook first asks for it.
+// needsOf collects what the clauses that are not recorded wait for: first particulars, then
+// what is not settled about whole lists, each in the order in which the rulebook first asks
+// for it.
 func needsOf(found []finding) []*need {
 	collector := needCollector{byParticular: map[*vehicle.Particular]*need{}, byText: map[string]*need{}}
 	for _, f := range found {
@@ -39,6 +41,7 @@ func needsOf(found []finding) []*need {
 			collector.text(f.clause, noteOr(f.note, "not recorded"), "")
 		}
 	}
+	slices.SortStableFunc(collector.needs, func(a, b *need) int { return cmp.Compare(a.rank(), b.rank()) })
 	return collector.needs
 }
 
@@ -47,6 +50,14 @@ func noteOr(note, otherwise string) string {
 		return otherwise
 	}
 	return note
+}
+
+// rank sorts particulars, which are measured, before the rest.
+func (n *need) rank() int {
+	if n.written != "" {
+		return 0
+	}
+	return 1
 }
 
 type needCollector struct {

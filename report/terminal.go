@@ -127,12 +127,14 @@ func writeNeeds(p *page, found []finding) {
 		return
 	}
 	p.heading(InkOf(engine.NotRecorded), "NOT RECORDED", ", to measure or look up and write down")
+	told := "" // the same advice is given once for all lists that stand together
 	for i, n := range needsOf(found) {
 		p.gapBefore(i)
 		p.prose(0, Strong, n.title())
-		if n.how != "" {
+		if n.how != "" && n.how != told {
 			p.labelled(2, "how", labelWidth, n.how)
 		}
+		told = n.how
 		p.labelled(2, "asked by", labelWidth, n.clauseList())
 		if place := n.place(); place != "" {
 			p.labelled(2, "write", labelWidth, place)
