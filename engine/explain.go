@@ -13,8 +13,9 @@ import (
 
 // An explainer explains over one machine as it stands.
 type explainer struct {
-	m   *machine
-	car *Car
+	m       *machine
+	car     *Car
+	negated bool // under an odd number of negations: what is asked for is that it does not hold
 }
 
 // A finding is what a walk over one node brings back: the working, and the comparisons
@@ -25,7 +26,8 @@ type finding struct {
 	decided []Decided
 	failing int
 	short   float64
-	label   string // which member of a list it is about
+	hand    float64 // the least margin in hand relative to its limit, of comparisons that are met
+	label   string  // which member of a list it is about
 }
 
 // shownMembers bounds the members of a list whose working is shown; those that decided
@@ -37,7 +39,7 @@ func (x *explainer) truthOf(t *trace) quantity.Truth { return x.m.decide(t.value
 
 // walk explains one node.
 func (x *explainer) walk(t *trace) finding {
-	f := finding{work: &Working{Text: t.text()}}
+	f := finding{work: &Working{Text: t.text()}, hand: math.Inf(1)}
 	if t.value.asTruth != nil {
 		f.work.Truth, f.work.HasTruth = x.truthOf(t), true
 		f.work.Value = f.work.Truth.String()
@@ -47,8 +49,10 @@ func (x *explainer) walk(t *trace) finding {
 	switch n := t.tree.(type) {
 	case *rules.Logic:
 		x.logic(t, n, &f)
-	case *rules.Not, *rules.Recorded, *rules.Otherwise:
+	case *rules.Not:
+		x.negated = !x.negated
 		x.single(t, &f)
+		x.negated = !x.negated
 	case *rules.Compare, *rules.TextTest, *rules.CountBetween:
 		x.comparison(t, &f)
 	case *rules.Within:
@@ -62,7 +66,7 @@ func (x *explainer) walk(t *trace) finding {
 	case *rules.Mention:
 		f.work.Note = "term " + n.Term.Name
 		x.single(t, &f)
-	case *rules.Read, *rules.Cell, *rules.Fitted, *rules.Given, *rules.Moment:
+	case *rules.Read, *rules.Cell, *rules.Recorded, *rules.Fitted, *rules.Given, *rules.Moment:
 		x.read(t, &f)
 	default:
 		x.single(t, &f)
@@ -86,7 +90,7 @@ func (x *explainer) take(f *finding, part finding) {
 	f.work.Of = append(f.work.Of, part.work)
 	f.decided = append(f.decided, part.decided...)
 	f.failing += part.failing
-	f.short = max(f.short, part.short)
+	f.short, f.hand = max(f.short, part.short), min(f.hand, part.hand)
 }
 
 // logic explains and and or. What has the truth of the whole decided it; where a
@@ -131,8 +135,8 @@ func (x *explainer) alternatives(f *finding, parts []finding) {
 	}
 	part := parts[nearest]
 	part.work.Deciding = true
-	f.decided, f.failing, f.short = part.decided, part.failing, part.short
-	if f.work.Truth == quantity.No && len(parts) > 1 {
+	f.decided, f.failing, f.short, f.hand = part.decided, part.failing, part.short, part.hand
+	if f.work.Truth == quantity.No && !x.negated && len(parts) > 1 {
 		part.work.Note = joinNotes(part.work.Note, "nearest alternative")
 		note := joinNotes(part.label, fmt.Sprintf("nearest of %d alternatives", len(parts)))
 		f.decided = slices.Clone(part.decided)
@@ -201,6 +205,10 @@ func definitionOf(t *trace) *definition {
 
 // gather explains a list function by its members.
 func (x *explainer) gather(t *trace, n *rules.Gather, f *finding) {
+	if n.Fold == rules.FoldNone {
+		x.negated = !x.negated
+		defer func() { x.negated = !x.negated }()
+	}
 	list := t.of[0].list
 	var body *trace
 	if len(t.of) > 1 {
@@ -212,7 +220,7 @@ func (x *explainer) gather(t *trace, n *rules.Gather, f *finding) {
 		if member == quantity.No {
 			continue
 		}
-		part := finding{work: &Working{Text: x.memberName(list), Value: x.memberValue(t, list)}}
+		part := finding{work: &Working{Text: x.memberName(list), Value: x.memberValue(t, list)}, hand: math.Inf(1)}
 		if body != nil {
 			part = x.walk(body)
 			part.label = x.memberName(list) + " of " + t.of[0].text()

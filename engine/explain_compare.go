@@ -9,20 +9,6 @@ import (
 	"gapsheet/vehicle/quantity"
 )
 
-// senses are the comparisons in words.
-var senses = [...]string{
-	rules.Equal: "exactly", rules.NotEqual: "other than",
-	rules.Less: "less than", rules.AtMost: "at most",
-	rules.More: "more than", rules.AtLeast: "at least",
-}
-
-// daySenses are the comparisons of days in words.
-var daySenses = [...]string{
-	rules.Equal: "on", rules.NotEqual: "not on",
-	rules.Less: "before", rules.AtMost: "not after",
-	rules.More: "after", rules.AtLeast: "not before",
-}
-
 // comparison explains a comparison: what was read, what it is held against, and by how
 // much it meets or falls short.
 func (x *explainer) comparison(t *trace, f *finding) {
@@ -31,27 +17,41 @@ func (x *explainer) comparison(t *trace, f *finding) {
 		sides[i] = x.walk(of)
 		f.work.Of = append(f.work.Of, sides[i].work)
 	}
-	d := Decided{Truth: f.work.Truth}
+	d := Decided{Truth: x.asked(f.work.Truth), What: t.of[0].text(), Reading: x.value(t.of[0])}
 	switch n := t.tree.(type) {
 	case *rules.Compare:
 		x.compare(t, n, f, &d)
 	case *rules.TextTest:
-		d.What, d.Reading = t.of[0].text(), x.value(t.of[0])
-		d.Sense, d.Limit = textTests[n.Test], n.Text
+		d.Sense, d.Limit = x.word(textTests[n.Test]), n.Text
 	case *rules.CountBetween:
-		d.What, d.Reading = t.of[0].text(), x.value(t.of[0])
-		d.Sense, d.Limit = "between", x.value(t.of[1])+" and "+x.value(t.of[2])
+		d.Sense, d.Limit = x.word("between"), x.value(t.of[1])+" and "+x.value(t.of[2])
 	}
 	d.Place = x.placeOf(t)
-	f.decided = []Decided{d}
-	if f.work.Truth == quantity.No {
-		f.failing = 1
-	}
+	x.settled(f, d)
 }
 
-var textTests = [...]string{
-	rules.Contains: "contains", rules.StartsWith: "starts with",
-	rules.EndsWith: "ends with", rules.Matches: "matches",
+// asked is a truth as it is asked for: under a negation the other way round.
+func (x *explainer) asked(t quantity.Truth) quantity.Truth {
+	if x.negated {
+		return t.Not()
+	}
+	return t
+}
+
+// word is a sense as it is asked for.
+func (x *explainer) word(sense string) string {
+	if x.negated {
+		return "not " + sense
+	}
+	return sense
+}
+
+// settled makes a comparison the finding of its node.
+func (x *explainer) settled(f *finding, d Decided) {
+	f.decided = []Decided{d}
+	if d.Truth == quantity.No {
+		f.failing = 1
+	}
 }
 
 // compare fills in a comparison of two values. The side that reads the car is what is
@@ -61,8 +61,11 @@ func (x *explainer) compare(t *trace, n *rules.Compare, f *finding, d *Decided) 
 	if !reading.readsCar() && limit.readsCar() {
 		reading, limit, sense = limit, reading, mirrored[sense]
 	}
+	if x.negated {
+		sense = opposite[sense]
+	}
 	d.What, d.Sense = reading.text(), senses[sense]
-	d.Reading, d.Limit = x.value(reading), x.value(limit)
+	d.Reading, d.Limit = x.valueBeside(reading, limit), x.valueBeside(limit, reading)
 	if reading.isDate() {
 		d.Sense = daySenses[sense]
 	}
@@ -78,11 +81,14 @@ func (x *explainer) compare(t *trace, n *rules.Compare, f *finding, d *Decided) 
 			l = l.Plus(quantity.Exactly(shift))
 		}
 	}
-	if f.work.Truth == quantity.No {
+	switch d.Truth {
+	case quantity.No:
 		f.short = shortfall(r, l)
+	case quantity.Yes:
+		f.hand = shortfall(r, l)
 	}
 	if sense != rules.Equal && sense != rules.NotEqual {
-		d.Margin = x.margin(sense, r, l, reading, limit, f.work.Truth)
+		d.Margin = x.margin(sense, r, l, reading, limit, d.Truth)
 	}
 }
 
@@ -94,64 +100,15 @@ func allowanceOf(t *trace) float64 {
 	return 0
 }
 
-// margin says by how much a limit is met or missed, or that the reading straddles it.
-func (x *explainer) margin(sense rules.Comparison, r, l quantity.Range, reading, limit *trace, t quantity.Truth) string {
-	beyond := r.Minus(l)
-	if sense == rules.Less || sense == rules.AtMost {
-		beyond = beyond.Negate()
-	}
-	beyond = x.asRead(beyond, t)
-	if !beyond.IsExact() {
-		return ""
-	}
-	by := beyond.Abs()
-	short, over := "short", "over"
-	var amount string
-	if reading.isDate() {
-		amount, short, over = plural(int(by.Low), "day", "days"), "too early", "too late"
-	} else {
-		u := x.unitOf(limit)
-		if u == (quantity.Unit{}) {
-			u = x.unitOf(reading)
-		}
-		amount = by.In(differenceUnit(u), -1)
-	}
-	switch {
-	case t == quantity.Yes && by.Low == 0:
-		return "on the limit"
-	case t == quantity.Yes:
-		return amount + " in hand"
-	case t == quantity.No && (sense == rules.Less || sense == rules.AtMost):
-		return amount + " " + over
-	case t == quantity.No:
-		return amount + " " + short
-	}
-	return ""
-}
-
-// asRead takes the end of a margin that matters: the least in hand, the least that lacks.
-func (x *explainer) asRead(beyond quantity.Range, t quantity.Truth) quantity.Range {
-	switch t {
-	case quantity.Yes:
-		return quantity.Exactly(max(beyond.Low, 0))
-	case quantity.No:
-		return quantity.Exactly(min(beyond.High, 0))
-	}
-	return beyond
-}
-
 // membership explains x in list.
 func (x *explainer) membership(t *trace, n *rules.Within, f *finding) {
 	of := x.walk(t.of[0])
 	f.work.Of = append(f.work.Of, of.work)
 	d := Decided{
-		What: t.of[0].text(), Sense: "one of", Reading: x.value(t.of[0]),
-		Limit: textAt(t.formula, n.List.Span()), Truth: f.work.Truth, Place: x.placeOf(t),
+		What: t.of[0].text(), Sense: x.word("one of"), Reading: x.value(t.of[0]),
+		Limit: textAt(t.formula, n.List.Span()), Truth: x.asked(f.work.Truth), Place: x.placeOf(t),
 	}
-	f.decided = []Decided{d}
-	if f.work.Truth == quantity.No {
-		f.failing = 1
-	}
+	x.settled(f, d)
 }
 
 // read explains a read: what is not recorded is said.
@@ -160,12 +117,14 @@ func (x *explainer) read(t *trace, f *finding) {
 		f.work.Note = joinNotes(f.work.Note, x.noteOn(at.cell(x.m)))
 	}
 	if f.work.HasTruth {
-		f.decided = []Decided{{
-			What: t.text(), Sense: "exactly", Reading: f.work.Value, Limit: "yes", Truth: f.work.Truth, Place: x.placeOf(t),
-		}}
-		if f.work.Truth == quantity.No {
-			f.failing = 1
+		limit := "yes"
+		if x.negated {
+			limit = "no"
 		}
+		x.settled(f, Decided{
+			What: t.text(), Sense: "exactly", Reading: f.work.Value, Limit: limit,
+			Truth: x.asked(f.work.Truth), Place: x.placeOf(t),
+		})
 	}
 }
 
@@ -198,12 +157,29 @@ func (x *explainer) placeOf(t *trace) hcl.Range {
 	if at, ok := placeOfNode(t.value.node()); ok {
 		return x.car.origins[at.cell(x.m)].place()
 	}
+	if _, ok := t.tree.(*rules.Gather); ok {
+		return x.placeOfFirst(t.of[0].list)
+	}
 	for _, of := range t.of {
 		if of.list != nil {
 			continue
 		}
 		if r := x.placeOf(of); r != (hcl.Range{}) {
 			return r
+		}
+	}
+	return hcl.Range{}
+}
+
+// placeOfFirst is where the first part of a list stands.
+func (x *explainer) placeOfFirst(list source) hcl.Range {
+	list = under(list)
+	for i := range list.length(x.m) {
+		if list.at(x.m, i) == quantity.No {
+			continue
+		}
+		if part := x.car.partAt(x.m.slots[list.bound()].base); part != nil {
+			return part.Range
 		}
 	}
 	return hcl.Range{}

@@ -2,7 +2,9 @@ package engine
 
 import (
 	"fmt"
+	"math"
 	"math/bits"
+	"strings"
 
 	"gapsheet/rules"
 	"gapsheet/vehicle/quantity"
@@ -29,7 +31,7 @@ func (x *explainer) value(t *trace) string {
 		if c, ok := t.tree.(*rules.Constant); ok {
 			return r.In(c.Unit, c.Decimals)
 		}
-		return r.In(x.unitOf(t), -1)
+		return figureText(r, x.unitOf(t), figureDigits)
 	case t.value.asSymbol != nil:
 		return x.symbolText(is, t.value.asSymbol.symbol(x.m))
 	}
@@ -43,10 +45,73 @@ func (x *explainer) asWritten(i int32) string {
 	if c.flags&written == 0 || c.flags&mayHold == 0 {
 		return ""
 	}
-	if o.value != nil && len(o.value.Readings) > 1 {
-		return quantity.Range{Low: c.low, High: c.high}.In(o.unit, o.decimals)
+	if o.value == nil || len(o.value.Readings) < 2 {
+		return o.text
 	}
-	return o.text
+	for _, reading := range o.value.Readings {
+		for _, r := range [2]quantity.Range{reading.Figure.Range, asRead(reading.Figure)} {
+			if r.Low == c.low && r.High == c.high {
+				return reading.Figure.String()
+			}
+		}
+	}
+	return quantity.Range{Low: c.low, High: c.high}.In(o.unit, o.decimals)
+}
+
+// Digits of figures that nobody wrote: enough to tell a worked-out figure from its limit,
+// and no more of a margin than a person can use.
+const (
+	figureDigits = 6
+	marginDigits = 4
+)
+
+// figureText writes a figure that was worked out, with so many significant digits at the
+// most.
+func figureText(r quantity.Range, u quantity.Unit, digits int) string {
+	size := max(math.Abs(u.FromSI(r.Low)), math.Abs(u.FromSI(r.High)))
+	decimals := digits
+	if size > 0 && !math.IsInf(size, 0) {
+		decimals = digits - 1 - int(math.Floor(math.Log10(size)))
+	}
+	decimals = min(max(decimals, 0), 15)
+	if !r.IsExact() {
+		return r.In(u, decimals)
+	}
+	text := quantity.FormatNumber(r.Low, u, decimals)
+	if strings.Contains(text, ".") {
+		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
+	}
+	if name := u.Name(); name != "" {
+		text += " " + name
+	}
+	return text
+}
+
+// valueBeside is the value of one side of a comparison, in the unit of the other side
+// where its own is written nowhere.
+func (x *explainer) valueBeside(t, other *trace) string {
+	n := t.value.asNumber
+	if n == nil || t.isDate() {
+		return x.value(t)
+	}
+	if _, ok := t.tree.(*rules.Constant); ok {
+		return x.value(t)
+	}
+	if at, ok := placeOfNode(n); ok && x.asWritten(at.cell(x.m)) != "" {
+		return x.value(t)
+	}
+	return figureText(quietly(x.m, n), x.unitBeside(t, other), figureDigits)
+}
+
+// unitBeside is the unit of one side of a comparison, else of the other, else the usual one.
+func (x *explainer) unitBeside(t, other *trace) quantity.Unit {
+	d := t.tree.Type().Dimension
+	for _, side := range [2]*trace{t, other} {
+		if u := x.writtenUnit(side, d, false); u != (quantity.Unit{}) {
+			return u
+		}
+	}
+	return quantity.UsualUnit(d)
 }
 
 // dayText writes a day or a range of days.
@@ -102,7 +167,7 @@ func (x *explainer) memberValue(t *trace, list source) string {
 	v := x.m.slots[list.bound()]
 	switch item.Kind {
 	case rules.Number:
-		return quantity.Range{Low: v.low, High: v.high}.In(x.unitOf(t), -1)
+		return figureText(quantity.Range{Low: v.low, High: v.high}, x.unitOf(t), figureDigits)
 	case rules.Date:
 		return dayText(quantity.Range{Low: v.low, High: v.high})
 	case rules.Truth:
@@ -120,26 +185,34 @@ func (x *explainer) unitOf(t *trace) quantity.Unit {
 	if is.Kind == rules.List && is.Item != nil {
 		is = *is.Item
 	}
-	if u := x.writtenUnit(t, is.Dimension); u != (quantity.Unit{}) {
+	if u := x.writtenUnit(t, is.Dimension, false); u != (quantity.Unit{}) {
 		return u
 	}
 	return quantity.UsualUnit(is.Dimension)
 }
 
 // writtenUnit is the unit of the first constant or reading of a dimension below a node.
-func (x *explainer) writtenUnit(t *trace, d quantity.Dimension) quantity.Unit {
-	if c, ok := t.tree.(*rules.Constant); ok && c.Type().Dimension == d {
-		return c.Unit
-	}
-	if n := t.value.asNumber; n != nil {
-		if at, ok := placeOfNode(n); ok {
+// Inside a list no member stands in its slot, so that a read there has the unit in which
+// its particular is usually printed.
+func (x *explainer) writtenUnit(t *trace, d quantity.Dimension, inList bool) quantity.Unit {
+	if t.tree.Type().Dimension == d {
+		switch n := t.tree.(type) {
+		case *rules.Constant:
+			return n.Unit
+		case *rules.Read:
+			if inList {
+				return n.Particular.Unit
+			}
+		}
+		if at, ok := placeOfNode(t.value.node()); ok && !inList {
 			if u := x.car.origins[at.cell(x.m)].unit; u != (quantity.Unit{}) && u.Dimension() == d {
 				return u
 			}
 		}
 	}
+	_, gathers := t.tree.(*rules.Gather)
 	for _, of := range t.of {
-		if u := x.writtenUnit(of, d); u != (quantity.Unit{}) {
+		if u := x.writtenUnit(of, d, inList || gathers || of.list != nil); u != (quantity.Unit{}) {
 			return u
 		}
 	}

@@ -1,6 +1,8 @@
 package engine
 
 import (
+	"math"
+
 	"gapsheet/rules"
 	"gapsheet/vehicle"
 	"gapsheet/vehicle/quantity"
@@ -199,7 +201,7 @@ func (k *checker) leastFavourable(m *machine, c *compiledClause, several []sever
 			return m.decide(c.guard), m.decide(c.whole)
 		}
 	}
-	worst := 0
+	worst, hand := 0, math.Inf(1)
 	guard, whole = quantity.No, quantity.Yes
 	for try := range total {
 		m.takeReadings(k, several, try)
@@ -207,12 +209,26 @@ func (k *checker) leastFavourable(m *machine, c *compiledClause, several []sever
 		if g != quantity.No {
 			w = m.decide(c.whole)
 		}
-		if try == 0 || w < whole || w == whole && g > guard {
-			guard, whole, worst = g, w, try
+		h := k.favour(m, c)
+		if try == 0 || w < whole || w == whole && (g > guard || g == guard && h < hand) {
+			guard, whole, hand, worst = g, w, h, try
 		}
 	}
 	m.takeReadings(k, several, worst)
 	return guard, whole
+}
+
+// favour ranks readings that give the same answer: by how much the nearest limit is met,
+// or missed, relative to it. The less, the less favourable.
+func (k *checker) favour(m *machine, c *compiledClause) float64 {
+	if c.traces.demand == nil {
+		return 0
+	}
+	f := (&explainer{m: m, car: k.car}).walk(c.traces.demand)
+	if f.failing > 0 {
+		return -f.short
+	}
+	return f.hand
 }
 
 // takeReadings puts one combination of readings in place.
