@@ -18,6 +18,7 @@ type Car struct {
 	refs    []int32
 	lists   []list
 	texts   []string
+	spelt   []string
 	origins []origin
 	numbers map[string]uint64 // number of each text
 	several []severalReadings // particulars with more than one reading
@@ -55,7 +56,7 @@ func (p *Program) Car(sheet *vehicle.Sheet) *Car {
 		l.g.refs[x.ref] = l.g.refs[l.car.bases[x.holder]+particularOffset(x.particular)]
 	}
 	c := l.car
-	c.full, c.refs, c.lists, c.texts, c.origins, c.numbers = l.g.cells, l.g.refs, l.g.lists, l.g.texts, l.g.origins, l.g.numbers
+	c.full, c.refs, c.lists, c.texts, c.spelt, c.origins, c.numbers = l.g.cells, l.g.refs, l.g.lists, l.g.texts, l.g.spelt, l.g.origins, l.g.numbers
 	c.read = slices.Clone(c.full)
 	l.collapse()
 	return c
@@ -65,7 +66,7 @@ func (p *Program) Car(sheet *vehicle.Sheet) *Car {
 func (g *ground) copy() ground {
 	out := *g
 	out.cells, out.refs, out.lists = slices.Clone(g.cells), slices.Clone(g.refs), slices.Clone(g.lists)
-	out.texts, out.origins = slices.Clone(g.texts), slices.Clone(g.origins)
+	out.texts, out.spelt, out.origins = slices.Clone(g.texts), slices.Clone(g.spelt), slices.Clone(g.origins)
 	out.numbers = maps.Clone(g.numbers)
 	if out.numbers == nil {
 		out.numbers = map[string]uint64{}
@@ -159,7 +160,7 @@ func (l *laying) stated(x *vehicle.Particular, v *vehicle.Value, o *origin) cell
 	case vehicle.KindChoice:
 		c.set = 1 << uint(v.Choice)
 	default:
-		c.set = l.g.text(vehicle.FoldText(v.Text))
+		c.set = l.g.text(v.Text)
 		o.text = v.Text
 	}
 	return c
@@ -250,7 +251,7 @@ func (l *laying) several(p *vehicle.Part, parts *vehicle.PartList, t *vehicle.Pa
 	if parts != nil {
 		for _, part := range parts.Parts {
 			made.elements = append(made.elements, l.part(part, t, isThere))
-			made.labels = append(made.labels, uint32(l.g.text(vehicle.FoldText(part.Label))))
+			made.labels = append(made.labels, uint32(l.g.text(part.Label)))
 		}
 		if parts.Complete {
 			made.complete, absent = true, surelyLacks

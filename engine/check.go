@@ -43,7 +43,7 @@ func (p *Program) Check(c *Car, r Request) *Result {
 		}
 		one := k.clause(clause)
 		chapter.Clauses = append(chapter.Clauses, one)
-		result.count(chapter, one)
+		result.Count(chapter, one)
 	}
 	return result
 }
@@ -58,8 +58,8 @@ func (r *Request) picks(clause *rules.Clause) bool {
 	return len(r.Only) == 0
 }
 
-// count rolls one clause up.
-func (r *Result) count(chapter *ChapterResult, c *ClauseResult) {
+// Count rolls one clause of a chapter up: by verdict where it is due, advice apart.
+func (r *Result) Count(chapter *ChapterResult, c *ClauseResult) {
 	switch {
 	case c.NotDue:
 		r.NotDue++

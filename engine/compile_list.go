@@ -202,6 +202,25 @@ func (c *compiler) gatherTruth(n *rules.Gather) truthNode {
 	return made
 }
 
+// surelyThere reports whether each member of a list has a value, whatever it may be: where
+// the list is one of a particular of parts that cannot be stated as none.
+func (c *compiler) surelyThere(list rules.Node) bool {
+	switch n := list.(type) {
+	case *rules.Filter:
+		return c.surelyThere(n.List)
+	case *rules.Variable:
+		return c.names[n.Binding].alias != nil && c.surelyThere(c.names[n.Binding].alias)
+	case *rules.Map:
+		read, ok := n.Body.(*rules.Read)
+		if !ok || read.Particular.MayBeAbsent {
+			return false
+		}
+		of, ok := read.Of.(*rules.Variable)
+		return ok && of.Binding == n.Element
+	}
+	return false
+}
+
 // cellKindOf is the kind of cell that holds values of a type.
 func cellKindOf(t rules.Type) cellKind {
 	switch t.Kind {

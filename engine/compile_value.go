@@ -2,7 +2,6 @@ package engine
 
 import (
 	"gapsheet/rules"
-	"gapsheet/vehicle"
 	"gapsheet/vehicle/quantity"
 )
 
@@ -53,7 +52,7 @@ func (c *compiler) numberOf(n rules.Node) numberNode {
 	case *rules.Gather:
 		list, release := c.gathered(n.List)
 		defer release()
-		return &gatheredNumber{gathering{list: list}, n.Fold}
+		return &gatheredNumber{gathering{list: list}, n.Fold, c.surelyThere(n.List)}
 	case *rules.Define:
 		var made numberNode
 		c.define(n, func(d definition, worked bool) {
@@ -153,7 +152,7 @@ func (c *compiler) textual(of symbolNode, is rules.Type) symbolNode {
 	}
 	made := &textOfChoice{of: of}
 	for _, choice := range is.Choices.Choices {
-		made.texts = append(made.texts, c.ground.text(vehicle.FoldText(choice.Value)))
+		made.texts = append(made.texts, c.ground.text(choice.Value))
 	}
 	return made
 }

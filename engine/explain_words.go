@@ -52,7 +52,7 @@ func (x *explainer) margin(sense rules.Comparison, r, l quantity.Range, reading,
 	if reading.isDate() {
 		amount, short, over = plural(int(by.Low), "day", "days"), "too early", "too late"
 	} else {
-		amount = figureText(by, differenceUnit(x.unitBeside(limit, reading)), marginDigits)
+		amount = figureText(by, differenceUnit(x.unitBeside(reading, limit)), marginDigits)
 	}
 	switch {
 	case t == quantity.Yes && by.Low == 0:

@@ -2,7 +2,6 @@ package engine
 
 import (
 	"math"
-	"slices"
 
 	"gapsheet/rules"
 	"gapsheet/vehicle/quantity"
@@ -11,7 +10,16 @@ import (
 // A gatheredNumber is count, sum, min, max, mean, median, first or last of numbers or dates.
 type gatheredNumber struct {
 	gathering
-	fold rules.Fold
+	fold  rules.Fold
+	total bool // the value of a member that nobody has spoken of is sure to exist
+}
+
+// others notes that there may be members that nobody has spoken of, whose value need not
+// exist.
+func (n *gatheredNumber) others(m *machine) {
+	if !n.total {
+		m.unsure = true
+	}
 }
 
 func (n *gatheredNumber) number(m *machine) quantity.Range {
@@ -98,7 +106,11 @@ func (n *gatheredNumber) value(m *machine) quantity.Range {
 func (n *gatheredNumber) sum(m *machine) quantity.Range {
 	if mapped, ok := n.list.(*mapped); ok {
 		if plain, ok := mapped.source.(*listSource); ok && mapped.body.asNumber != nil {
-			return sumPlain(m, plain.list(m), plain.slot, mapped.body.asNumber)
+			l := plain.list(m)
+			if !l.complete {
+				n.others(m)
+			}
+			return sumPlain(m, l, plain.slot, mapped.body.asNumber)
 		}
 	}
 	var total quantity.Range
@@ -114,6 +126,7 @@ func (n *gatheredNumber) sum(m *machine) quantity.Range {
 		}
 	}
 	if !n.list.complete(m) {
+		n.others(m)
 		return quantity.Everything
 	}
 	return total
@@ -169,6 +182,7 @@ func (n *gatheredNumber) extreme(m *machine) quantity.Range {
 		sure = sure || t == quantity.Yes
 	}
 	if !n.list.complete(m) {
+		n.others(m)
 		r.Low, possible = math.Inf(-1), true
 		if !sure {
 			r.High = math.Inf(1)
@@ -184,77 +198,6 @@ func (n *gatheredNumber) extreme(m *machine) quantity.Range {
 		return r.Negate()
 	}
 	return r
-}
-
-// middle is the mean or median; with members that may not be there it lies between the
-// least and the greatest possible one.
-func (n *gatheredNumber) middle(m *machine) quantity.Range {
-	var hull, total quantity.Range
-	m.scratch = m.scratch[:0]
-	sure, count := true, 0
-	for i, l := 0, n.list.length(m); i < l; i++ {
-		if !m.step() {
-			m.unsure = true
-			return quantity.Everything
-		}
-		t := n.list.at(m, i)
-		if t == quantity.No {
-			continue
-		}
-		v := n.value(m)
-		if count == 0 {
-			hull, total = v, v
-		} else {
-			hull, total = hull.Hull(v), total.Plus(v)
-		}
-		count++
-		sure = sure && t == quantity.Yes
-		m.scratch = append(m.scratch, v.Low, v.High)
-	}
-	if !n.list.complete(m) {
-		m.unsure = m.unsure || !sure || count == 0
-		return quantity.Everything
-	}
-	if count == 0 {
-		m.unsure = true
-		return quantity.Everything
-	}
-	if !sure {
-		m.unsure = m.unsure || !n.hasSure(m)
-		return hull
-	}
-	if n.fold == rules.FoldMean {
-		return total.Over(quantity.Exactly(float64(count)))
-	}
-	return quantity.Range{Low: median(m.scratch, 0), High: median(m.scratch, 1)}
-}
-
-func (n *gatheredNumber) hasSure(m *machine) bool {
-	for i := range n.list.length(m) {
-		if n.list.at(m, i) == quantity.Yes {
-			return true
-		}
-	}
-	return false
-}
-
-// median is the median of every second value from start on. The median grows with each
-// value, so the medians of the low and of the high ends bound it.
-func median(ends []float64, start int) float64 {
-	values := make([]float64, 0, len(ends)/2)
-	for i := start; i < len(ends); i += 2 {
-		values = append(values, ends[i])
-	}
-	slices.Sort(values)
-	k := len(values) / 2
-	if len(values)%2 == 1 {
-		return values[k]
-	}
-	r := quantity.Exactly(values[k-1]).Plus(quantity.Exactly(values[k])).Over(quantity.Exactly(2))
-	if start == 0 {
-		return r.Low
-	}
-	return r.High
 }
 
 // end is the first or last member.

@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"gapsheet/rules"
-	"gapsheet/vehicle"
 	"gapsheet/vehicle/quantity"
 )
 
@@ -112,7 +111,7 @@ func (g *ground) lay(x Given) int32 {
 	if x.Is.Kind != rules.List {
 		c := x.cell
 		if c.kind == holdsText && c.flags&written != 0 {
-			c.set = g.text(vehicle.FoldText(x.text))
+			c.set = g.text(x.text)
 		}
 		return g.ref(g.add(c, origin{name: x.Name, unit: x.unit, text: x.text}))
 	}

@@ -33,7 +33,8 @@ type ground struct {
 	cells   []cell
 	refs    []int32
 	lists   []list
-	texts   []string
+	texts   []string               // folded, as they are compared
+	spelt   []string               // as they were first written
 	numbers map[string]uint64      // number of each text
 	tables  map[*rules.Table]int32 // ref that holds the index of a table's list
 	origins []origin
@@ -56,7 +57,7 @@ const moments = 4
 
 func newGround() *ground {
 	g := &ground{numbers: map[string]uint64{}, tables: map[*rules.Table]int32{}}
-	g.texts = make([]string, firstText)
+	g.texts, g.spelt = make([]string, firstText), make([]string, firstText)
 	for _, name := range [moments]string{"on", "event.inspection_day", "event.first_day", "event.last_day"} {
 		c := exactCell(0)
 		c.kind = holdsDate
@@ -78,13 +79,15 @@ func (g *ground) ref(to int32) int32 {
 	return int32(len(g.refs) - 1)
 }
 
-// text is the number of a text. Texts are folded before they get here.
-func (g *ground) text(folded string) uint64 {
+// text is the number of a text however it is written. The first spelling is the one that
+// is shown.
+func (g *ground) text(written string) uint64 {
+	folded := vehicle.FoldText(written)
 	if n, ok := g.numbers[folded]; ok {
 		return n
 	}
 	n := uint64(len(g.texts))
-	g.texts = append(g.texts, folded)
+	g.texts, g.spelt = append(g.texts, folded), append(g.spelt, written)
 	g.numbers[folded] = n
 	return n
 }
@@ -130,7 +133,7 @@ func (g *ground) tableCell(column *rules.Column, x *rules.TableCell) (cell, orig
 	case rules.Choice:
 		c.kind, c.set = holdsChoice, 1<<uint(x.Choice)
 	case rules.Text:
-		c.kind, c.set = holdsText, g.text(vehicle.FoldText(x.Text))
+		c.kind, c.set = holdsText, g.text(x.Text)
 		o.text = x.Text
 	}
 	return c, o

@@ -32,7 +32,7 @@ func (c *Car) cause(r rawCause) Cause {
 	switch {
 	case r.cell >= 0:
 		o := &c.origins[r.cell]
-		out.Part, out.Particular = o.part, o.particular
+		out.Part, out.Particular, out.List = o.part, o.particular, o.list
 		out.Text, out.Place = c.nameOfCell(r.cell), o.place()
 		if r.kind == NotFitted && o.particular != nil {
 			out.Text = words(o.particular.Part.Name)
@@ -41,7 +41,8 @@ func (c *Car) cause(r rawCause) Cause {
 		if l := &c.lists[r.list]; l.says != nil {
 			out.Place = l.says.Range
 		}
-		out.Part = c.lists[r.list].within
+		out.Part, out.List = c.lists[r.list].within, c.lists[r.list].of
+		out.Known = len(c.lists[r.list].elements)
 		out.Text = c.nameOfList(r.list)
 		if r.label != "" {
 			out.Text = words(c.lists[r.list].of.Name) + " " + r.label

@@ -10,10 +10,11 @@ import (
 
 // Request says what to check.
 type Request struct {
-	Day   quantity.Day  // the day of the check; every day that a formula reads
-	Stage vehicle.Stage // StageUnset: everything is due
-	Only  []string      // clause or chapter numbers; empty: all
-	All   bool          // tell the deciding comparisons of clauses that are met as well
+	Day      quantity.Day  // the day of the check; every day that a formula reads
+	Stage    vehicle.Stage // StageUnset: everything is due
+	Only     []string      // clause or chapter numbers; empty: all
+	NoPapers bool          // ask for no evidence: there is no sheet yet that could name it
+	All      bool          // tell the deciding comparisons of clauses that are met as well
 }
 
 // Result is what a rulebook says of one car.
@@ -75,7 +76,9 @@ const (
 type Cause struct {
 	Kind       CauseKind
 	Part       *vehicle.Part       // the part whose particular or list it is; nil for Budget, Undefined
-	Particular *vehicle.Particular // Missing, Tolerance, StatedNone
+	Particular *vehicle.Particular // Missing, Tolerance, StatedNone; nil where it is missing whether a part is fitted
+	List       *vehicle.PartType   // of what type the list or the part is that may or may not be there; nil where it is about a particular
+	Known      int                 // how many of that type the sheet describes
 	Text       string              // the particular or part as a person names it: "wall of tube 4"
 	Place      hcl.Range           // of the reading or the part in the sheet; zero for what is not there
 }

@@ -74,10 +74,11 @@ func figureText(r quantity.Range, u quantity.Unit, digits int) string {
 		decimals = digits - 1 - int(math.Floor(math.Log10(size)))
 	}
 	decimals = min(max(decimals, 0), 15)
-	if !r.IsExact() {
+	// A range that comes of outward rounding alone is one figure to a person.
+	text := quantity.FormatNumber(r.Low, u, decimals)
+	if text != quantity.FormatNumber(r.High, u, decimals) {
 		return r.In(u, decimals)
 	}
-	text := quantity.FormatNumber(r.Low, u, decimals)
 	if strings.Contains(text, ".") {
 		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
 	}
@@ -137,7 +138,7 @@ func (x *explainer) symbolText(is rules.Type, set uint64) string {
 		if set < firstText {
 			return "any text"
 		}
-		return x.m.texts[set]
+		return x.car.spelt[set]
 	}
 	if n := bits.OnesCount64(set); n != 1 || is.Choices == nil {
 		return plural(n, "choice", "choices") + " possible"

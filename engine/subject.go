@@ -147,31 +147,6 @@ func nameOf(parts []*vehicle.Part) string {
 	return parts[len(parts)-1].Name()
 }
 
-// papers checks the evidence that the clause asks for: on the subject's parts, on the
-// parts they belong to, and on the car.
-func (k *checker) papers(s *SubjectResult, c *compiledClause) {
-	for _, wanted := range c.Evidence {
-		if !k.hasPaper(s.Parts, vehicle.FoldText(wanted)) {
-			s.MissingPapers = append(s.MissingPapers, wanted)
-			s.Verdict = s.Verdict.Worse(Gap)
-		}
-	}
-}
-
-func (k *checker) hasPaper(parts []*vehicle.Part, wanted string) bool {
-	on := append([]*vehicle.Part{k.car.Sheet.Car()}, parts...)
-	for _, part := range on {
-		for ; part != nil; part = part.Within {
-			for i := range part.Evidence {
-				if vehicle.FoldText(part.Evidence[i].Label) == wanted {
-					return true
-				}
-			}
-		}
-	}
-	return false
-}
-
 // severalIn finds the particulars with several readings that the clause reads for this
 // subject.
 func (k *checker) severalIn(m *machine, c *compiledClause) []severalReadings {

@@ -37,7 +37,7 @@ func EmptyBench(on quantity.Day) *Bench {
 	g := newGround()
 	p := &Program{ground: *g}
 	return &Bench{program: p, car: &Car{
-		full: g.cells, read: g.cells, refs: g.refs, lists: g.lists, texts: g.texts, origins: g.origins,
+		full: g.cells, read: g.cells, refs: g.refs, lists: g.lists, texts: g.texts, spelt: g.spelt, origins: g.origins,
 	}, on: on}
 }
 
@@ -61,7 +61,7 @@ func (b *Bench) Try(tree rules.Node, text string, given []Given, wantWorking boo
 		m.cells[i].low, m.cells[i].high, m.cells[i].label = float64(b.on), float64(b.on), float64(b.on)
 	}
 	car := *b.car
-	car.origins, car.lists = g.origins, g.lists
+	car.origins, car.lists, car.spelt = g.origins, g.lists, g.spelt
 	x := &explainer{m: m, car: &car}
 	answer := x.answer(top.of[0])
 	if !wantWorking || top.of[0].list != nil {
@@ -73,7 +73,7 @@ func (b *Bench) Try(tree rules.Node, text string, given []Given, wantWorking boo
 // ground is the bench's cells, for a formula to add to.
 func (b *Bench) ground() *ground {
 	base := ground{
-		cells: b.car.full, refs: b.car.refs, lists: b.car.lists, texts: b.car.texts, origins: b.car.origins,
+		cells: b.car.full, refs: b.car.refs, lists: b.car.lists, texts: b.car.texts, spelt: b.car.spelt, origins: b.car.origins,
 		numbers: b.car.numbers, tables: b.program.ground.tables,
 	}
 	g := base.copy()

@@ -74,13 +74,11 @@ func (c *needCollector) subject(clause *rules.Clause, subject *engine.SubjectRes
 		case engine.Missing:
 			c.missing(clause, cause)
 		case engine.UnknownOthers:
-			c.text(clause, "whether there are more: "+cause.Text,
-				"Write the rest down and take the type out of unfinished; where there is none, put it into not_fitted.")
+			c.others(clause, cause)
 		case engine.Undefined:
 			c.text(clause, "cannot be worked out: "+cause.Text, "")
 		case engine.NoSuchPart:
-			c.text(clause, "whether there is one: "+cause.Text,
-				"Write it down; where there is none, put it into not_fitted.")
+			c.text(clause, "whether there is one: "+cause.Text, writeOrDeny(cause.List))
 		default:
 			continue
 		}
@@ -91,7 +89,7 @@ func (c *needCollector) subject(clause *rules.Clause, subject *engine.SubjectRes
 
 func (c *needCollector) missing(clause *rules.Clause, cause engine.Cause) {
 	if cause.Particular == nil {
-		c.text(clause, cause.Text, "")
+		c.text(clause, cause.Text, writeOrDeny(cause.List))
 		return
 	}
 	n := c.byParticular[cause.Particular]
@@ -107,6 +105,24 @@ func (c *needCollector) missing(clause *rules.Clause, cause engine.Cause) {
 	if cause.Part != nil && cause.Part.Range.Filename != "" {
 		n.ranges = append(n.ranges, cause.Part.Range)
 	}
+}
+
+// others adds a list of which the sheet does not say that it is complete.
+func (c *needCollector) others(clause *rules.Clause, cause engine.Cause) {
+	if cause.Known == 0 {
+		c.text(clause, cause.Text, writeOrDeny(cause.List))
+		return
+	}
+	c.text(clause, "whether there are more: "+cause.Text,
+		fmt.Sprintf("Write the rest down, then take %q out of unfinished.", cause.List.Name))
+}
+
+// writeOrDeny says how a sheet tells whether there is a part of a type.
+func writeOrDeny(t *vehicle.PartType) string {
+	if t == nil {
+		return ""
+	}
+	return fmt.Sprintf("Write it down as a block %s; where there is none, put %q into not_fitted.", t.Name, t.Name)
 }
 
 // partName names the part whose particular is missing. One that no block of the sheet

@@ -71,7 +71,7 @@ func (m *madeUp) count() *engine.Result {
 				m.result.NotDue++
 				continue
 			}
-			countClause(m.result, chapter, clause)
+			m.result.Count(chapter, clause)
 		}
 	}
 	return m.result

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"gapsheet/engine"
-	"gapsheet/rules"
 	"gapsheet/vehicle"
 )
 
@@ -18,7 +17,7 @@ func OfTube(result *engine.Result, tube, stock *vehicle.Part) *engine.Result {
 		for _, clause := range chapter.Clauses {
 			if own := clauseOfTube(clause, tube, stock); own != nil {
 				kept.Clauses = append(kept.Clauses, own)
-				countClause(narrowed, kept, own)
+				narrowed.Count(kept, own)
 			}
 		}
 		if len(kept.Clauses) > 0 {
@@ -26,16 +25,6 @@ func OfTube(result *engine.Result, tube, stock *vehicle.Part) *engine.Result {
 		}
 	}
 	return narrowed
-}
-
-func countClause(result *engine.Result, chapter *engine.ChapterResult, clause *engine.ClauseResult) {
-	if clause.Clause.Concern == rules.Advice {
-		result.Advice[clause.Verdict]++
-		return
-	}
-	result.Counts[clause.Verdict]++
-	chapter.Worst = chapter.Worst.Worse(clause.Verdict)
-	result.Worst = result.Worst.Worse(clause.Verdict)
 }
 
 // clauseOfTube is what a clause says of the tube or its stock, nil when it says nothing.

@@ -16,20 +16,22 @@ const askedSource = "the tube asked about"
 
 // fact is a flag of the tube command that says one thing of the car or the tube.
 type fact struct {
-	flag, block, attribute string
-	help                   string
-	value                  string
+	flag, block string
+	attributes  []string // all of them are given the value
+	help        string
+	usual       string // the value where none is given, "" for not known
+	value       string
 }
 
 func tubeFacts() []*fact {
 	return []*fact{
-		{flag: "part", block: "tube", attribute: "part", help: "`MEMBER` of the cage it is for, such as 'main hoop'"},
-		{flag: "mass", block: "car", attribute: "weighed_mass", help: "`MASS` of the car, such as '1085 kg'"},
-		{flag: "class", block: "car", attribute: "class", help: "`CLASS` of the car, one of the rulebook's"},
-		{flag: "material", block: "tube_stock", attribute: "material", help: "`MATERIAL` of the tube, as a sheet has it"},
-		{flag: "forming", block: "tube_stock", attribute: "forming", help: "`FORMING`, how the tube was made, as a sheet has it"},
-		{flag: "base", block: "cage", attribute: "base_structure", help: "`STRUCTURE` the cage is built on, as a sheet has it"},
-		{flag: "route", block: "cage", attribute: "route", help: "`ROUTE` to acceptance of the cage, as a sheet has it"},
+		{flag: "part", block: "tube", attributes: []string{"part"}, help: "`MEMBER` of the cage it is for, such as 'main hoop'"},
+		{flag: "mass", block: "car", attributes: []string{"weighed_mass", "declared_mass"}, help: "`MASS` of the car, such as '1085 kg'"},
+		{flag: "class", block: "car", attributes: []string{"class"}, help: "`CLASS` of the car, one of the rulebook's"},
+		{flag: "material", block: "tube_stock", attributes: []string{"material"}, help: "`MATERIAL` of the tube, as a sheet has it"},
+		{flag: "forming", block: "tube_stock", attributes: []string{"forming"}, help: "`FORMING`, how the tube was made, as a sheet has it"},
+		{flag: "base", block: "cage", attributes: []string{"base_structure"}, help: "`STRUCTURE` the cage is built on, as a sheet has it"},
+		{flag: "route", block: "cage", attributes: []string{"route"}, usual: "built to the tables", help: "`ROUTE` to acceptance of the cage, as a sheet has it"},
 	}
 }
 
@@ -52,7 +54,7 @@ what would have to be known. It exits like precheck.`,
 	flags.rulebookFlag(command)
 	flags.dayFlag(command)
 	for _, f := range facts {
-		command.Flags().StringVar(&f.value, f.flag, "", f.help)
+		command.Flags().StringVar(&f.value, f.flag, f.usual, f.help)
 	}
 	completeWords(command, "part", membersOfCage)
 	return command
@@ -66,7 +68,7 @@ func (a *app) tube(size string, facts []*fact, flags asked) error {
 	if err != nil {
 		return err
 	}
-	request.All = true
+	request.All, request.NoPapers = true, true
 	var files shelf
 	books, err := files.loadBooks(flags.books)
 	if err != nil {
@@ -123,7 +125,9 @@ func scrapOf(size string, facts []*fact) []byte {
 		}
 		for _, block := range blocks {
 			if strings.HasPrefix(block.header+" ", f.block+" ") {
-				block.lines = append(block.lines, f.attribute+" = "+quoted(f.value))
+				for _, attribute := range f.attributes {
+					block.lines = append(block.lines, attribute+" = "+quoted(f.value))
+				}
 			}
 		}
 	}
