@@ -176,6 +176,16 @@ particular "design_load" {
   how       = "From the calculation of the mounting."
 }
 
+particular "tested_strength" {
+  part      = "strap"
+  kind      = "force"
+  unit      = "kN"
+  plausible = "1 kN to 100 kN"
+  measured  = false
+  help      = "Load that the webbing has been tested to."
+  how       = "From the maker's test sheet; mind the unit it is printed in."
+}
+
 particular "belts_here" {
   part      = "anchorage"
   kind      = "count"

@@ -564,7 +564,7 @@ worked_case "wall of 12 swg as the older text has it" {
   }
   answer = "meets"
   reason = "12 swg is .104 in (2.642 mm), more than .095 in: the older text and the newer one do not print the same tube."
-  source = "Imperial Standard wire gauge; MSA yearbook, older text of the same table"
+  source = "Imperial Standard wire gauge; older MSA text of the same table"
   status = "computed"
 }
 

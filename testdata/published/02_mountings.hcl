@@ -37,7 +37,7 @@ chapter "2" {
   clause "2.3" {
     title   = "Plate under a backstay"
     concern = "safety"
-    text_at = "MSUK NCR 2026, Ch. 7 App. 3 Art. 8.2"
+    text_at = "MSUK NCR 2026, Ch. 7 App. 3 Art. 8.2; UK historic roll-cage sheet"
     across  = "foot in cage.feet"
     where   = "foot.carries == 'backstay'"
     demand  = "foot.plate_area >= 60*sq_cm"
@@ -426,8 +426,8 @@ worked_case "backstay plate of 60 cm2" {
   }
   answer = "meets"
   reason = "At least 60 cm2."
-  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 8.2"
-  status = "confirmed"
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 8.2; UK historic roll-cage sheet"
+  status = "quoted by others"
 }
 
 worked_case "backstay plate of 59.9 cm2" {
@@ -440,8 +440,8 @@ worked_case "backstay plate of 59.9 cm2" {
   }
   answer = "gap"
   reason = "At least 60 cm2."
-  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 8.2"
-  status = "confirmed"
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 8.2; UK historic roll-cage sheet"
+  status = "quoted by others"
 }
 
 worked_case "backstay plate of 9.30 in2" {
@@ -454,7 +454,7 @@ worked_case "backstay plate of 9.30 in2" {
   }
   answer = "gap"
   reason = "9.30 in2 is 59.9999 cm2: the printed equivalent is rounded."
-  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 8.2"
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 8.2; UK historic roll-cage sheet"
   status = "computed"
 }
 

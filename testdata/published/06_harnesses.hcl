@@ -163,6 +163,17 @@ FORMULA
   and any(table.shell_anchor_bolts, strap.anchorage.bolt_diameter >= .bolt)
 FORMULA
   }
+
+  clause "6.16" {
+    title   = "Strength of the straps"
+    concern = "safety"
+    text_at = "FIA 8853/98, tests of the straps"
+    across  = "harness in harnesses"
+    demand  = <<-FORMULA
+  harness.strap['left shoulder'].tested_strength >= 2450*daN and harness.strap['left lap'].tested_strength >= 2450*daN
+  and harness.strap['crotch'].tested_strength >= 1130*daN
+FORMULA
+  }
 }
 
 worked_case "shoulder straps at 45 degrees" {
@@ -872,6 +883,114 @@ worked_case "harness mixed from two sets" {
   reason = "Parts of sets are not mixed."
   source = "MSUK NCR 2026, Ch. 7 App. 7 Art. 10.7"
   status = "confirmed"
+}
+
+worked_case "straps of 2450 and 1130 daN" {
+  clause = "6.16"
+  as_built {
+    harness "driver" {
+      strap "left shoulder" {
+        club "Published figures" {
+          tested_strength = "2450 daN"
+        }
+      }
+      strap "left lap" {
+        club "Published figures" {
+          tested_strength = "2450 daN"
+        }
+      }
+      strap "crotch" {
+        club "Published figures" {
+          tested_strength = "1130 daN"
+        }
+      }
+    }
+  }
+  answer = "meets"
+  reason = "Exactly the figures."
+  source = "FIA 8853/98, tests of the straps"
+  status = "quoted by others"
+}
+
+worked_case "straps of 24.5 and 11.3 kN" {
+  clause = "6.16"
+  as_built {
+    harness "driver" {
+      strap "left shoulder" {
+        club "Published figures" {
+          tested_strength = "24.5 kN"
+        }
+      }
+      strap "left lap" {
+        club "Published figures" {
+          tested_strength = "24.5 kN"
+        }
+      }
+      strap "crotch" {
+        club "Published figures" {
+          tested_strength = "11.3 kN"
+        }
+      }
+    }
+  }
+  answer = "meets"
+  reason = "2450 daN is 24.5 kN."
+  source = "FIA 8853/98, tests of the straps"
+  status = "computed"
+}
+
+worked_case "straps of 2450 kgf" {
+  clause = "6.16"
+  as_built {
+    harness "driver" {
+      strap "left shoulder" {
+        club "Published figures" {
+          tested_strength = "2450 kgf"
+        }
+      }
+      strap "left lap" {
+        club "Published figures" {
+          tested_strength = "2450 kgf"
+        }
+      }
+      strap "crotch" {
+        club "Published figures" {
+          tested_strength = "1130 kgf"
+        }
+      }
+    }
+  }
+  answer = "gap"
+  reason = "2450 kgf is 24.03 kN: a decanewton is not a kilogram."
+  source = "FIA 8853/98, tests of the straps"
+  status = "computed"
+}
+
+worked_case "crotch strap of 2500 lbf" {
+  clause = "6.16"
+  as_built {
+    harness "driver" {
+      strap "left shoulder" {
+        club "Published figures" {
+          tested_strength = "6300 lbf"
+        }
+      }
+      strap "left lap" {
+        club "Published figures" {
+          tested_strength = "6300 lbf"
+        }
+      }
+      strap "crotch" {
+        club "Published figures" {
+          tested_strength = "2500 lbf"
+        }
+      }
+    }
+  }
+  answer = "gap"
+  reason = "2500 lbf is 11.12 kN, under 11.3."
+  source = "FIA 8853/98, tests of the straps"
+  status = "computed"
 }
 
 worked_case "anchor plate on all limits with 7/16 in" {

@@ -101,7 +101,7 @@ chapter "10" {
   clause "10.11" {
     title   = "Harness below championships: label and five, a missing label is invalid"
     concern = "safety"
-    text_at = "MotorSport NZ, harness validity"
+    text_at = "FIA harnesses in New Zealand, below championship level"
     across  = ["harness in harnesses", "strap in harness.straps"]
 
     demand = "strap.label_kind not in ['label missing', 'no date'] and on <= end_of_year(years_after(strap.not_after, 5))"
@@ -777,7 +777,7 @@ worked_case "label 2022 and five at the end of 2027" {
   }
   answer = "meets"
   reason = "Label and five years."
-  source = "MotorSport NZ, harness validity"
+  source = "FIA harnesses in New Zealand, below championship level"
   status = "quoted by others"
 }
 
@@ -795,7 +795,7 @@ worked_case "label 2022 and five in 2028" {
   }
   answer = "gap"
   reason = "Label and five years."
-  source = "MotorSport NZ, harness validity"
+  source = "FIA harnesses in New Zealand, below championship level"
   status = "quoted by others"
 }
 
@@ -813,7 +813,7 @@ worked_case "missing label" {
   }
   answer = "gap"
   reason = "A missing label is invalid."
-  source = "MotorSport NZ, harness validity"
+  source = "FIA harnesses in New Zealand, below championship level"
   status = "quoted by others"
 }
 

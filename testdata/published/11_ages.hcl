@@ -153,7 +153,7 @@ FORMULA
   clause "11.14" {
     title   = "Window net: two years"
     concern = "safety"
-    text_at = "SFI 27.1"
+    text_at = "SFI 27.1, North American rulebooks"
     across  = "net in window_nets"
     where   = "net.standard == 'SFI 27.1'"
     demand  = "on <= years_after(net.made, 2)"
@@ -1168,7 +1168,7 @@ worked_case "net of two years" {
   }
   answer = "meets"
   reason = "Two years."
-  source = "SFI 27.1"
+  source = "SFI 27.1, North American rulebooks"
   status = "quoted by others"
 }
 
@@ -1183,7 +1183,7 @@ worked_case "net of two years and a week" {
   }
   answer = "gap"
   reason = "Two years."
-  source = "SFI 27.1"
+  source = "SFI 27.1, North American rulebooks"
   status = "quoted by others"
 }
 

@@ -1,0 +1,172 @@
+package engine_test
+
+import (
+	"fmt"
+	"maps"
+	"os"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"gapsheet/engine"
+	"gapsheet/rules"
+	"gapsheet/vehicle"
+	"gapsheet/vehicle/quantity"
+)
+
+// publishedStatuses says how far a published figure was confirmed.
+var publishedStatuses = []string{"confirmed", "quoted by others", "from memory", "computed"}
+
+// publishedTraps are the cases that published texts are known to trip a reader over.
+var publishedTraps = []string{
+	"inch pair 1.75 x .095",
+	"inch tube against the metric pairs",
+	"2 of 3 bolts by nominal section, exactly two thirds",
+	"2 of 3 bolts by stress area, exactly two thirds",
+	"2 of 3 bolts by count, exactly two thirds",
+	"8508.8 against 8509, strict",
+	"8508.8 against 8509, rounded",
+	"1500 lb in two bands, either will do",
+	"1500 lb in two bands, both have to be met",
+	"2500 lb in two bands, either will do",
+	"2500 lb in two bands, both have to be met",
+	"between 1700 and 1701 lb",
+	"between 2699 and 2700 lb",
+	"yield or tensile: a 235/360 steel by its yield",
+	"yield or tensile: a 235/360 steel by its tensile strength",
+	"month label on the last day of its month",
+	"month label on the day after",
+	"29 February: made on it, two years on",
+	"29 February: a month label that ends on it",
+}
+
+// publishedBook loads the rulebook of published figures.
+func publishedBook(t *testing.T) *rules.Rulebook {
+	t.Helper()
+	book, faults := rules.Load(os.DirFS("../testdata"), "published", "testdata/published", vehicle.BuiltIn())
+	for _, d := range faults {
+		t.Errorf("%s %s: %s", vehicle.PlaceText(*d.Subject), d.Summary, d.Detail)
+	}
+	require.NotNil(t, book)
+	return book
+}
+
+// TestPublishedCases works every case of the rulebook of published figures and compares
+// the verdict with the one that the source gives or implies. Document, article and edition
+// stand beside each case.
+func TestPublishedCases(t *testing.T) {
+	book := publishedBook(t)
+	p, faults := engine.Compile(book)
+	require.Empty(t, faults)
+	counts := map[string]int{}
+	for _, w := range book.Cases {
+		counts[w.Status]++
+		result := workPublished(t, p, w)
+		if got := publishedVerdict(result, w.Subject); got != w.Answer {
+			t.Errorf("%s %q: clause %s gives %q, the source says %q: %s (%s, %s)\n%s",
+				vehicle.PlaceText(w.Range), w.Name, w.Clause.Number, got, w.Answer, w.Reason, w.Source, w.Status, tellPublished(result))
+		}
+	}
+	for _, status := range slices.Sorted(maps.Keys(counts)) {
+		t.Logf("%-17s %d", status, counts[status])
+	}
+	t.Logf("%d cases of %d clauses", len(book.Cases), len(publishedClauses(book)))
+}
+
+// workPublished works one case: its clause alone, on its day.
+func workPublished(t *testing.T, p *engine.Program, w *rules.WorkedCase) *engine.ClauseResult {
+	t.Helper()
+	day, ok := quantity.CivilDay(2026, 6, 1)
+	require.True(t, ok)
+	if w.HasOn {
+		require.Equal(t, w.On.From, w.On.To, "%q: a case is worked on one day", w.Name)
+		day = w.On.From
+	}
+	result := p.Check(p.Car(w.AsBuilt), engine.Request{Day: day, Only: []string{w.Clause.Number}, All: true})
+	for _, chapter := range result.Chapters {
+		for _, c := range chapter.Clauses {
+			if c.Clause == w.Clause {
+				return c
+			}
+		}
+	}
+	t.Fatalf("%q: the clause %s was not worked", w.Name, w.Clause.Number)
+	return nil
+}
+
+// publishedVerdict is the verdict of a clause as a whole, or of one of its subjects.
+func publishedVerdict(c *engine.ClauseResult, subject string) string {
+	if subject == "" {
+		return c.Verdict.String()
+	}
+	for _, s := range c.Subjects {
+		if slices.ContainsFunc(s.Parts, func(p *vehicle.Part) bool { return vehicle.FoldText(p.Label) == vehicle.FoldText(subject) }) {
+			return s.Verdict.String()
+		}
+	}
+	return engine.DoesNotApply.String()
+}
+
+// tellPublished is what a clause came to, for a failing test.
+func tellPublished(c *engine.ClauseResult) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "  %s %s\n", c.Verdict, c.Note)
+	for _, s := range c.Subjects {
+		fmt.Fprintf(&b, "  %s: %s %s\n", s.Name, s.Verdict, strings.Join(s.Notes, "; "))
+		for _, cause := range s.Causes {
+			fmt.Fprintf(&b, "    open by %s\n", cause.Text)
+		}
+		for _, d := range s.Decided {
+			fmt.Fprintf(&b, "    %s %s %s %s: %s %s\n", d.What, d.Reading, d.Sense, d.Limit, d.Truth, d.Note)
+		}
+	}
+	return b.String()
+}
+
+func publishedClauses(book *rules.Rulebook) []*rules.Clause {
+	var all []*rules.Clause
+	for _, chapter := range book.Chapters {
+		all = append(all, chapter.Clauses...)
+	}
+	return all
+}
+
+// TestPublishedSources holds that nothing in the rulebook stands without its source, and
+// that it cannot be taken for a rulebook in force.
+func TestPublishedSources(t *testing.T) {
+	book := publishedBook(t)
+	require.Equal(t, "for trying the program, not a rulebook to build to", book.Standing)
+	for _, c := range publishedClauses(book) {
+		require.NotEmpty(t, c.TextAt, "clause %s names no source", c.Number)
+	}
+	for _, w := range book.Cases {
+		require.NotEmpty(t, w.Source, "%q names no source", w.Name)
+		require.NotEmpty(t, w.Reason, "%q gives no reason", w.Name)
+		require.Contains(t, publishedStatuses, w.Status, "%q", w.Name)
+	}
+}
+
+// TestPublishedCoverage holds that every clause has a case that meets it and one that does
+// not, and that the known traps are cases by name.
+func TestPublishedCoverage(t *testing.T) {
+	book := publishedBook(t)
+	require.GreaterOrEqual(t, len(book.Cases), 120)
+	answers, names := map[*rules.Clause][]string{}, map[string]bool{}
+	for _, w := range book.Cases {
+		answers[w.Clause] = append(answers[w.Clause], w.Answer)
+		names[w.Name] = true
+	}
+	for _, c := range publishedClauses(book) {
+		require.NotEmpty(t, answers[c], "clause %s has no case", c.Number)
+		if c.Demand == nil {
+			continue
+		}
+		require.Contains(t, answers[c], engine.Meets.String(), "clause %s has no case that meets it", c.Number)
+		require.Contains(t, answers[c], engine.Gap.String(), "clause %s has no case that falls short of it", c.Number)
+	}
+	for _, trap := range publishedTraps {
+		require.True(t, names[trap], "the trap %q is not a case", trap)
+	}
+}
