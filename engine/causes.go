@@ -96,7 +96,7 @@ func (m *machine) matters(n truthNode, s *survey, which int) bool {
 	choices := make([][]cell, len(s.touched))
 	total := 1
 	for i := range s.touched {
-		choices[i] = kept[i].representatives(&s.touched[i])
+		choices[i] = kept[i].representatives(&s.touched[i], s.texts)
 		if i != which && total <= allCompletions {
 			total *= len(choices[i])
 		}
@@ -145,7 +145,7 @@ func (m *machine) changes(n truthNode, at int32, values []cell) bool {
 // representatives are exact cells that stand for all that a cell may be: the ends of the
 // pieces that limits cut it into, each choice, each text that is mentioned. What may not
 // be there at all is one more.
-func (c cell) representatives(t *touch) []cell {
+func (c cell) representatives(t *touch, texts []uint64) []cell {
 	if c.flags&mayHold == 0 {
 		return []cell{c}
 	}
@@ -158,7 +158,7 @@ func (c cell) representatives(t *touch) []cell {
 	case holdsText:
 		out = []cell{held.corner(false, nil)}
 		if c.set == anyText {
-			for _, text := range t.texts {
+			for _, text := range texts {
 				held.set = text
 				out = append(out, held)
 			}

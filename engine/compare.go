@@ -57,12 +57,13 @@ func (n *compareNumbers) sides(m *machine) (l, r quantity.Range) {
 
 func (n *compareNumbers) survey(m *machine, s *survey) {
 	t := n.truth(m)
-	if t != quantity.Open && !s.everything {
+	byRanges := m.unsupposed(n, t)
+	if byRanges != quantity.Open && !s.everything {
 		return
 	}
 	n.left.survey(m, s)
 	n.right.survey(m, s)
-	if t != quantity.Open {
+	if byRanges != quantity.Open {
 		return
 	}
 	saved := m.unsure
@@ -74,6 +75,9 @@ func (n *compareNumbers) survey(m *machine, s *survey) {
 	}
 	if l.IsExact() {
 		n.cut(m, s, n.right, l.Low)
+	}
+	if t != quantity.Open {
+		return
 	}
 	a := s.atom(signature(m, n))
 	a.reflexive = n.shift == 0 && signature(m, n.left) == signature(m, n.right)
@@ -138,6 +142,18 @@ func (m *machine) supposed(n *compareNumbers) quantity.Truth {
 	return t
 }
 
+// unsupposed is the truth of a comparison without what settling supposes of it: it still
+// hangs on the cells it reads, and so does what is supposed.
+func (m *machine) unsupposed(n truthNode, t quantity.Truth) quantity.Truth {
+	if !m.tampered || t == quantity.Open {
+		return t
+	}
+	m.tampered = false
+	t = n.truth(m)
+	m.tampered = true
+	return t
+}
+
 // sureWhen is yes, no or open by two tests of which at most one holds.
 func sureWhen(yes, no bool) quantity.Truth {
 	if yes {
@@ -190,7 +206,7 @@ func sameSymbol(l, r uint64, text bool) quantity.Truth {
 
 func (n *compareSymbols) survey(m *machine, s *survey) {
 	t := n.truth(m)
-	if t != quantity.Open && !s.everything {
+	if !s.everything && m.unsupposed(n, t) != quantity.Open {
 		return
 	}
 	n.left.survey(m, s)
@@ -198,25 +214,8 @@ func (n *compareSymbols) survey(m *machine, s *survey) {
 	if t != quantity.Open {
 		return
 	}
-	if n.text {
-		mention(m, s, n.left, n.right)
-		mention(m, s, n.right, n.left)
-	}
 	a := s.atom(signature(m, n))
 	a.reflexive = signature(m, n.left) == signature(m, n.right)
-}
-
-// mention notes a text that a text cell is compared with.
-func mention(m *machine, s *survey, of, with symbolNode) {
-	read, ok := of.(*readSymbol)
-	if !ok {
-		return
-	}
-	saved := m.unsure
-	if text := with.symbol(m); text >= firstText {
-		s.mention(read.cell(m), text)
-	}
-	m.unsure = saved
 }
 
 func (n *compareSymbols) sign(m *machine, s *signer) {

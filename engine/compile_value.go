@@ -99,9 +99,9 @@ func (c *compiler) symbolOf(n rules.Node) symbolNode {
 	switch n := n.(type) {
 	case *rules.Constant:
 		if text {
-			return &constantSymbol{c.ground.text(n.Text)}
+			return &constantSymbol{c.ground.text(n.Text), true}
 		}
-		return &constantSymbol{1 << uint(n.Choice)}
+		return &constantSymbol{set: 1 << uint(n.Choice)}
 	case *rules.Read, *rules.Cell, *rules.Given:
 		at, instead := c.read(n)
 		if instead != nil {

@@ -11,12 +11,18 @@ type gathering struct {
 	body truthNode // nil, or the predicate of all, any, none, one
 }
 
-// surveyList surveys the members that may be in the list; look surveys one of them.
-func (n *gathering) surveyList(m *machine, s *survey, look func()) {
+// surveyList surveys the members that may be in the list; look surveys one of them. Where
+// values of members are taken together, splitting on who is a member keeps what taking
+// them with those that may not be there loses.
+func (n *gathering) surveyList(m *machine, s *survey, together bool, look func()) {
 	for i := range n.list.length(m) {
-		if n.list.at(m, i) == quantity.No && !s.everything {
+		t := n.list.at(m, i)
+		if t == quantity.No && !s.everything {
 			// What keeps it out is decided, so nothing can be learned from it.
 			continue
+		}
+		if together && t == quantity.Open {
+			n.list.surveyAt(m, s, i)
 		}
 		n.list.surveyAt(m, s, i)
 		look()
@@ -173,7 +179,7 @@ func (n *gatheredTruth) survey(m *machine, s *survey) {
 	if !s.everything && n.truth(m) != quantity.Open {
 		return
 	}
-	n.surveyList(m, s, func() {
+	n.surveyList(m, s, n.body == nil, func() {
 		if n.body != nil {
 			n.body.survey(m, s)
 		} else {

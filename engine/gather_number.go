@@ -222,7 +222,7 @@ func (n *gatheredNumber) endBy(m *machine, value func(*machine) quantity.Range) 
 }
 
 func (n *gatheredNumber) survey(m *machine, s *survey) {
-	n.surveyList(m, s, func() {
+	n.surveyList(m, s, n.fold != rules.FoldCount, func() {
 		if n.fold != rules.FoldCount {
 			n.list.surveyMember(m, s)
 		}
@@ -262,7 +262,7 @@ func (n *gatheredSymbol) symbol(m *machine) uint64 {
 }
 
 func (n *gatheredSymbol) survey(m *machine, s *survey) {
-	n.surveyList(m, s, func() { n.list.surveyMember(m, s) })
+	n.surveyList(m, s, true, func() { n.list.surveyMember(m, s) })
 	n.surveyEmpty(m, s)
 }
 

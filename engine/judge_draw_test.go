@@ -12,8 +12,8 @@ import (
 type drawer struct {
 	*rand.Rand
 	j     *judged
-	vague bool // readings with tolerance, missing particulars, unfinished lists
-	full  bool // but of every list it is known whether there are others
+	vague bool                             // readings with tolerance, missing particulars, unfinished lists
+	full  bool                             // but of every list it is known whether there are others
 	drawn map[quantity.Dimension][]float64 // numbers of the world that is drawn, days under time
 	known map[quantity.Dimension][]float64 // and of the one that is completed
 }

@@ -165,6 +165,9 @@ func (n *choiceOfNumbers) sign(m *machine, s *signer) { signChoice(m, s, n.when,
 func surveyChoice(m *machine, s *survey, when truthNode, then, otherwise node) {
 	when.survey(m, s)
 	t := when.truth(m)
+	if _, ok := then.(truthNode); !ok && t == quantity.Open {
+		when.survey(m, s) // the hull of two values loses what a split on the condition keeps
+	}
 	if t != quantity.No || s.everything {
 		then.survey(m, s)
 	}

@@ -97,7 +97,7 @@ func (m *machine) differs(n truthNode, s *survey) bool {
 		}
 		for i := range s.touched {
 			high := corner == 1 || corner >= 2 && i == corner-2
-			m.cells[s.touched[i].cell] = kept[i].corner(high, s.touched[i].texts)
+			m.cells[s.touched[i].cell] = kept[i].corner(high, s.texts)
 		}
 		t := m.evaluate(n)
 		switch {

@@ -63,6 +63,8 @@ func (n *valueList) surveyAt(m *machine, _ *survey, i int) { n.at(m, i) }
 func (n *valueList) surveyMember(m *machine, s *survey) {
 	if i := m.refs[m.slots[n.slot].base]; s.everything || !m.cells[i].known() {
 		s.touch(i)
+	} else {
+		m.mention(s, i)
 	}
 }
 

@@ -25,8 +25,8 @@ func (m *machine) split(n truthNode, s *survey) quantity.Truth {
 			return m.overTruths(n, signature, quantity.Yes, quantity.No)
 		}
 	}
-	if t := s.most(m, func(t *touch, c *cell) bool { return len(c.members(t.texts)) > 1 }); t != nil {
-		return m.over(n, t.cell, m.cells[t.cell].members(t.texts))
+	if t := s.most(m, func(_ *touch, c *cell) bool { return len(c.members(s.texts)) > 1 }); t != nil {
+		return m.over(n, t.cell, m.cells[t.cell].members(s.texts))
 	}
 	if t := s.widest(m); t != nil {
 		return m.over(n, t.cell, m.cells[t.cell].halves())
@@ -189,7 +189,7 @@ func (c *cell) oneOf(texts []uint64) []cell {
 	piece := *c
 	piece.set = otherText
 	pieces := []cell{piece}
-	for _, text := range slices.Compact(slices.Sorted(slices.Values(texts))) {
+	for _, text := range slices.Sorted(slices.Values(texts)) {
 		piece.set = text
 		pieces = append(pieces, piece)
 	}

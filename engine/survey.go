@@ -18,6 +18,7 @@ type survey struct {
 	atoms      map[string]*atom
 	atomOrder  []string
 	unknown    []unknown
+	texts      []uint64 // every text that an undecided part mentions or reads
 }
 
 // A touch is one cell that was read.
@@ -25,7 +26,6 @@ type touch struct {
 	cell  int32
 	count int
 	cuts  []float64 // least floats of the pieces that limits cut the range into
-	texts []uint64  // texts it is compared with
 }
 
 // An atom is a comparison or test that is open, by its signature.
@@ -68,10 +68,10 @@ func (s *survey) cut(cell int32, band quantity.Range) {
 	t.cuts = append(t.cuts, band.Low, math.Nextafter(band.High, math.Inf(1)))
 }
 
-// mention records a text that a cell is compared with.
-func (s *survey) mention(cell int32, text uint64) {
-	if i, ok := s.where[cell]; ok {
-		s.touched[i].texts = append(s.touched[i].texts, text)
+// mention records a text that one which is not known may be held against.
+func (s *survey) mention(text uint64) {
+	if text >= firstText && !slices.Contains(s.texts, text) {
+		s.texts = append(s.texts, text)
 	}
 }
 

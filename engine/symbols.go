@@ -7,10 +7,17 @@ import (
 )
 
 // A constantSymbol is a choice as a bit, or a text as its number.
-type constantSymbol struct{ set uint64 }
+type constantSymbol struct {
+	set  uint64
+	text bool
+}
 
 func (n *constantSymbol) symbol(*machine) uint64     { return n.set }
-func (n *constantSymbol) survey(*machine, *survey)   {}
+func (n *constantSymbol) survey(_ *machine, s *survey) {
+	if n.text {
+		s.mention(n.set)
+	}
+}
 func (n *constantSymbol) sign(_ *machine, s *signer) { s.tag('y'); s.int(int64(n.set)) }
 
 // A readSymbol reads a choice or a text.
@@ -24,7 +31,17 @@ func (n *readSymbol) symbol(m *machine) uint64 {
 	return c.set
 }
 
-func (n *readSymbol) survey(m *machine, s *survey) { n.place.survey(m, s) }
+func (n *readSymbol) survey(m *machine, s *survey) {
+	n.place.survey(m, s)
+	m.mention(s, n.cell(m))
+}
+
+// mention notes the text of a cell that holds one.
+func (m *machine) mention(s *survey, i int32) {
+	if c := &m.cells[i]; c.kind == holdsText {
+		s.mention(c.set)
+	}
+}
 
 // A slotSymbol is a choice or a text that a variable stands for.
 type slotSymbol struct {
@@ -100,6 +117,7 @@ func (n *otherwiseSymbol) symbol(m *machine) uint64 {
 
 func (n *otherwiseSymbol) survey(m *machine, s *survey) {
 	n.place.survey(m, s)
+	m.mention(s, n.cell(m))
 	if m.cells[n.cell(m)].flags&mayBeNone != 0 || s.everything {
 		n.otherwise.survey(m, s)
 	}
@@ -126,5 +144,10 @@ func (n *textOfChoice) symbol(m *machine) uint64 {
 	return n.texts[bits.TrailingZeros64(set)]
 }
 
-func (n *textOfChoice) survey(m *machine, s *survey) { n.of.survey(m, s) }
+func (n *textOfChoice) survey(m *machine, s *survey) {
+	n.of.survey(m, s)
+	for _, text := range n.texts {
+		s.mention(text)
+	}
+}
 func (n *textOfChoice) sign(m *machine, s *signer)   { s.tag('t'); n.of.sign(m, s) }
