@@ -261,7 +261,7 @@ func (f *fact) cell(c cell, texts map[string]uint64) cell {
 	case holdsTruth:
 		c.set = truthBit(f.truth)
 	case holdsText:
-		c.set = texts[f.text]
+		c.set = texts[vehicle.FoldText(f.text)]
 	default:
 		c.low, c.high = f.low, f.high
 		c.label = math.NaN()

@@ -12,7 +12,7 @@ type constantSymbol struct {
 	text bool
 }
 
-func (n *constantSymbol) symbol(*machine) uint64     { return n.set }
+func (n *constantSymbol) symbol(*machine) uint64 { return n.set }
 func (n *constantSymbol) survey(_ *machine, s *survey) {
 	if n.text {
 		s.mention(n.set)
@@ -150,4 +150,4 @@ func (n *textOfChoice) survey(m *machine, s *survey) {
 		s.mention(text)
 	}
 }
-func (n *textOfChoice) sign(m *machine, s *signer)   { s.tag('t'); n.of.sign(m, s) }
+func (n *textOfChoice) sign(m *machine, s *signer) { s.tag('t'); n.of.sign(m, s) }
