@@ -88,7 +88,7 @@ func (f *fields) group(key, example string) []item {
 	for _, pair := range e.Items {
 		name := hcl.ExprAsKeyword(pair.KeyExpr)
 		if name == "" {
-			t, ok := f.textOf(key, pair.KeyExpr.(hclsyntax.Expression))
+			t, ok := f.textOf(key, pair.KeyExpr)
 			if !ok {
 				continue
 			}

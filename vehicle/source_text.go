@@ -31,7 +31,7 @@ func (s *Source) Text(e hclsyntax.Expression) (text string, at *PositionMap, fau
 func (s *Source) decodeText(at hcl.Range) (string, *PositionMap, *hcl.Diagnostic) {
 	raw := s.Bytes[at.Start.Byte:at.End.Byte]
 	out := mappedText{at: &PositionMap{source: s, anchors: []hcl.Pos{at.Start}, empty: at.Start.Byte}}
-	if len(raw) >= 2 && raw[0] == '"' && bytes.IndexAny(raw, `\$%`) < 0 {
+	if len(raw) >= 2 && raw[0] == '"' && !bytes.ContainsAny(raw, `\$%`) {
 		inner := at.Start
 		inner.Byte++
 		inner.Column++
