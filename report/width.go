@@ -54,7 +54,7 @@ func wrap(line string, width int) []string {
 	}
 	for word := range strings.FieldsSeq(line) {
 		wide := Width(word)
-		if filled > 0 && filled+1+wide > width {
+		if piece.Len() > 0 && filled+1+wide > width {
 			flush()
 		}
 		for wide > width {
@@ -67,14 +67,14 @@ func wrap(line string, width int) []string {
 			word = word[len(head):]
 			wide = Width(word)
 		}
-		if filled > 0 {
+		if piece.Len() > 0 {
 			piece.WriteByte(' ')
 			filled++
 		}
 		piece.WriteString(word)
 		filled += wide
 	}
-	if filled > 0 || len(pieces) == 0 {
+	if piece.Len() > 0 || len(pieces) == 0 {
 		flush()
 	}
 	return pieces
