@@ -1381,3 +1381,659 @@ worked_case "38 x 2.9 mm pipe" {
   source = "NZ Speedway rulebook 2010, T11-16-7"
   status = "confirmed"
 }
+
+worked_case "hoop just under a pair: 44.9 x 2.5 mm" {
+  clause = "1.1"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "44.9 x 2.5 mm"
+    }
+  }
+  answer = "gap"
+  reason = "45 x 2.5 or 50 x 2.0 mm, both figures of one pair."
+  source = "FIA Appendix J, Art. 253-8.3.3, 2009"
+  status = "quoted by others"
+}
+
+worked_case "hoop just under a pair: 45 x 2.49 mm" {
+  clause = "1.1"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "45 x 2.49 mm"
+    }
+  }
+  answer = "gap"
+  reason = "45 x 2.5 or 50 x 2.0 mm, both figures of one pair."
+  source = "FIA Appendix J, Art. 253-8.3.3, 2009"
+  status = "quoted by others"
+}
+
+worked_case "hoop just under a pair: 49.9 x 2.0 mm" {
+  clause = "1.1"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "49.9 x 2.0 mm"
+    }
+  }
+  answer = "gap"
+  reason = "45 x 2.5 or 50 x 2.0 mm, both figures of one pair."
+  source = "FIA Appendix J, Art. 253-8.3.3, 2009"
+  status = "quoted by others"
+}
+
+worked_case "hoop just under a pair: 50 x 1.99 mm" {
+  clause = "1.1"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "50 x 1.99 mm"
+    }
+  }
+  answer = "gap"
+  reason = "45 x 2.5 or 50 x 2.0 mm, both figures of one pair."
+  source = "FIA Appendix J, Art. 253-8.3.3, 2009"
+  status = "quoted by others"
+}
+
+worked_case "member just under a pair: 37.9 x 2.5 mm" {
+  clause = "1.2"
+  as_built {
+    tube "1" {
+      part = "backstay"
+      size = "37.9 x 2.5 mm"
+    }
+  }
+  answer = "gap"
+  reason = "38 x 2.5 or 40 x 2.0 mm, both figures of one pair."
+  source = "FIA Appendix J, Art. 253-8.3.3, 2009"
+  status = "quoted by others"
+}
+
+worked_case "member just under a pair: 38 x 2.49 mm" {
+  clause = "1.2"
+  as_built {
+    tube "1" {
+      part = "backstay"
+      size = "38 x 2.49 mm"
+    }
+  }
+  answer = "gap"
+  reason = "38 x 2.5 or 40 x 2.0 mm, both figures of one pair."
+  source = "FIA Appendix J, Art. 253-8.3.3, 2009"
+  status = "quoted by others"
+}
+
+worked_case "member just under a pair: 39.9 x 2.0 mm" {
+  clause = "1.2"
+  as_built {
+    tube "1" {
+      part = "backstay"
+      size = "39.9 x 2.0 mm"
+    }
+  }
+  answer = "gap"
+  reason = "38 x 2.5 or 40 x 2.0 mm, both figures of one pair."
+  source = "FIA Appendix J, Art. 253-8.3.3, 2009"
+  status = "quoted by others"
+}
+
+worked_case "member just under a pair: 40 x 1.99 mm" {
+  clause = "1.2"
+  as_built {
+    tube "1" {
+      part = "backstay"
+      size = "40 x 1.99 mm"
+    }
+  }
+  answer = "gap"
+  reason = "38 x 2.5 or 40 x 2.0 mm, both figures of one pair."
+  source = "FIA Appendix J, Art. 253-8.3.3, 2009"
+  status = "quoted by others"
+}
+
+worked_case "hoop just under an inch or metric pair: 1.749 x .095 in" {
+  clause = "1.3"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "1.749 x .095 in"
+    }
+  }
+  answer = "gap"
+  reason = "Both figures of one listed pair."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 20.1"
+  status = "confirmed"
+}
+
+worked_case "hoop just under an inch or metric pair: 1.75 x .094 in" {
+  clause = "1.3"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "1.75 x .094 in"
+    }
+  }
+  answer = "gap"
+  reason = "Both figures of one listed pair."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 20.1"
+  status = "confirmed"
+}
+
+worked_case "hoop just under an inch or metric pair: 49.9 x 2.0 mm" {
+  clause = "1.3"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "49.9 x 2.0 mm"
+    }
+  }
+  answer = "gap"
+  reason = "Both figures of one listed pair."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 20.1"
+  status = "confirmed"
+}
+
+worked_case "hoop just under an inch or metric pair: 50 x 1.99 mm" {
+  clause = "1.3"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "50 x 1.99 mm"
+    }
+  }
+  answer = "gap"
+  reason = "Both figures of one listed pair."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 20.1"
+  status = "confirmed"
+}
+
+worked_case "50 x 2.0 mm hoop where the inch pairs are listed" {
+  clause = "1.3"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "50 x 2.0 mm"
+    }
+  }
+  answer = "meets"
+  reason = "The metric pair, which is smaller than its inch counterpart."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 20.1"
+  status = "confirmed"
+}
+
+worked_case "member just under an inch or metric pair: 1.499 x .095 in" {
+  clause = "1.4"
+  as_built {
+    tube "1" {
+      part = "door bar"
+      size = "1.499 x .095 in"
+    }
+  }
+  answer = "gap"
+  reason = "Both figures of one listed pair."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 20.1"
+  status = "confirmed"
+}
+
+worked_case "member just under an inch or metric pair: 1.5 x .094 in" {
+  clause = "1.4"
+  as_built {
+    tube "1" {
+      part = "door bar"
+      size = "1.5 x .094 in"
+    }
+  }
+  answer = "gap"
+  reason = "Both figures of one listed pair."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 20.1"
+  status = "confirmed"
+}
+
+worked_case "member just under an inch or metric pair: 37.9 x 2.5 mm" {
+  clause = "1.4"
+  as_built {
+    tube "1" {
+      part = "door bar"
+      size = "37.9 x 2.5 mm"
+    }
+  }
+  answer = "gap"
+  reason = "Both figures of one listed pair."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 20.1"
+  status = "confirmed"
+}
+
+worked_case "member just under an inch or metric pair: 38 x 2.49 mm" {
+  clause = "1.4"
+  as_built {
+    tube "1" {
+      part = "door bar"
+      size = "38 x 2.49 mm"
+    }
+  }
+  answer = "gap"
+  reason = "Both figures of one listed pair."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 20.1"
+  status = "confirmed"
+}
+
+worked_case "member just under an inch or metric pair: 39.9 x 2.0 mm" {
+  clause = "1.4"
+  as_built {
+    tube "1" {
+      part = "door bar"
+      size = "39.9 x 2.0 mm"
+    }
+  }
+  answer = "gap"
+  reason = "Both figures of one listed pair."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 20.1"
+  status = "confirmed"
+}
+
+worked_case "member just under an inch or metric pair: 40 x 1.99 mm" {
+  clause = "1.4"
+  as_built {
+    tube "1" {
+      part = "door bar"
+      size = "40 x 1.99 mm"
+    }
+  }
+  answer = "gap"
+  reason = "Both figures of one listed pair."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 20.1"
+  status = "confirmed"
+}
+
+worked_case "38 x 2.5 mm door bar where the inch pairs are listed" {
+  clause = "1.4"
+  as_built {
+    tube "1" {
+      part = "door bar"
+      size = "38 x 2.5 mm"
+    }
+  }
+  answer = "meets"
+  reason = "The metric pair; its inch counterpart has the larger outside and the thinner wall."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 20.1"
+  status = "confirmed"
+}
+
+worked_case "40 x 2.0 mm door bar where the inch pairs are listed" {
+  clause = "1.4"
+  as_built {
+    tube "1" {
+      part = "door bar"
+      size = "40 x 2.0 mm"
+    }
+  }
+  answer = "meets"
+  reason = "The metric pair."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 20.1"
+  status = "confirmed"
+}
+
+worked_case "carbon of 0.301 %" {
+  clause = "1.8"
+  as_built {
+    tube_stock "A" {
+      carbon_content         = "0.301 %"
+      manganese_content      = "1.2 %"
+      greatest_other_content = "0.4 %"
+    }
+    tube "1" {
+      part  = "main hoop"
+      stock = "A"
+    }
+  }
+  answer = "gap"
+  reason = "Carbon at most 0.3 %."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 20.1"
+  status = "confirmed"
+}
+
+worked_case "manganese of 1.71 %" {
+  clause = "1.8"
+  as_built {
+    tube_stock "A" {
+      carbon_content         = "0.2 %"
+      manganese_content      = "1.71 %"
+      greatest_other_content = "0.4 %"
+    }
+    tube "1" {
+      part  = "main hoop"
+      stock = "A"
+    }
+  }
+  answer = "gap"
+  reason = "Manganese at most 1.7 %."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 20.1"
+  status = "confirmed"
+}
+
+worked_case "yield of 349 MPa" {
+  clause = "1.9"
+  as_built {
+    tube_stock "A" {
+      yield   = "349 MPa"
+      tensile = "480 MPa"
+    }
+    tube "1" {
+      part  = "main hoop"
+      stock = "A"
+    }
+  }
+  answer = "gap"
+  reason = "350 at least."
+  source = "FIA Appendix J, Art. 253-8.3.3, 2009"
+  status = "quoted by others"
+}
+
+worked_case "tensile strength of 350 MPa" {
+  clause = "1.10"
+  as_built {
+    tube_stock "A" {
+      tensile = "350 MPa"
+    }
+    tube "1" {
+      part  = "main hoop"
+      stock = "A"
+    }
+  }
+  answer = "meets"
+  reason = "350 exactly."
+  source = "NAVC roll-cage rules, 2009"
+  status = "confirmed"
+}
+
+worked_case "tensile strength of 349 MPa" {
+  clause = "1.10"
+  as_built {
+    tube_stock "A" {
+      tensile = "349 MPa"
+    }
+    tube "1" {
+      part  = "main hoop"
+      stock = "A"
+    }
+  }
+  answer = "gap"
+  reason = "350 at least."
+  source = "NAVC roll-cage rules, 2009"
+  status = "confirmed"
+}
+
+worked_case "harness bar of exactly 350 MPa" {
+  clause = "1.11"
+  as_built {
+    tube "1" {
+      part    = "harness bar"
+      size    = "40 x 2.0 mm"
+      tensile = "350 MPa"
+    }
+  }
+  answer = "meets"
+  reason = "350 exactly."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 19.1"
+  status = "confirmed"
+}
+
+worked_case "harness bar of 349 MPa" {
+  clause = "1.11"
+  as_built {
+    tube "1" {
+      part    = "harness bar"
+      size    = "40 x 2.0 mm"
+      tensile = "349 MPa"
+    }
+  }
+  answer = "gap"
+  reason = "350 at least."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 19.1"
+  status = "confirmed"
+}
+
+worked_case "club tube just under a pair: 40 x 2.0 mm" {
+  clause = "1.12"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "40 x 2.0 mm"
+    }
+  }
+  answer = "meets"
+  reason = "On the limit, which meets."
+  source = "NAVC roll-cage rules, 2009"
+  status = "confirmed"
+}
+
+worked_case "club tube just under a pair: 37.9 x 2.5 mm" {
+  clause = "1.12"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "37.9 x 2.5 mm"
+    }
+  }
+  answer = "gap"
+  reason = "38 x 2.5 or 40 x 2.0 mm, both figures of one pair."
+  source = "NAVC roll-cage rules, 2009"
+  status = "confirmed"
+}
+
+worked_case "club tube just under a pair: 38 x 2.49 mm" {
+  clause = "1.12"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "38 x 2.49 mm"
+    }
+  }
+  answer = "gap"
+  reason = "38 x 2.5 or 40 x 2.0 mm, both figures of one pair."
+  source = "NAVC roll-cage rules, 2009"
+  status = "confirmed"
+}
+
+worked_case "club tube just under a pair: 39.9 x 2.0 mm" {
+  clause = "1.12"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "39.9 x 2.0 mm"
+    }
+  }
+  answer = "gap"
+  reason = "38 x 2.5 or 40 x 2.0 mm, both figures of one pair."
+  source = "NAVC roll-cage rules, 2009"
+  status = "confirmed"
+}
+
+worked_case "club tube just under a pair: 40 x 1.99 mm" {
+  clause = "1.12"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "40 x 1.99 mm"
+    }
+  }
+  answer = "gap"
+  reason = "38 x 2.5 or 40 x 2.0 mm, both figures of one pair."
+  source = "NAVC roll-cage rules, 2009"
+  status = "confirmed"
+}
+
+worked_case "open-cockpit rollbar: 34.9 x 2.0 mm" {
+  clause = "1.15"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "34.9 x 2.0 mm"
+    }
+  }
+  answer = "gap"
+  reason = "35 x 2.0 mm or 1.375 x .090 in."
+  source = "FIA Appendix K, 2018"
+  status = "quoted by others"
+}
+
+worked_case "open-cockpit rollbar: 35 x 1.99 mm" {
+  clause = "1.15"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "35 x 1.99 mm"
+    }
+  }
+  answer = "gap"
+  reason = "35 x 2.0 mm or 1.375 x .090 in."
+  source = "FIA Appendix K, 2018"
+  status = "quoted by others"
+}
+
+worked_case "open-cockpit rollbar: 1.374 x .090 in" {
+  clause = "1.15"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "1.374 x .090 in"
+    }
+  }
+  answer = "gap"
+  reason = "35 x 2.0 mm or 1.375 x .090 in."
+  source = "FIA Appendix K, 2018"
+  status = "quoted by others"
+}
+
+worked_case "open-cockpit rollbar: 1.375 x .089 in" {
+  clause = "1.15"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "1.375 x .089 in"
+    }
+  }
+  answer = "gap"
+  reason = "35 x 2.0 mm or 1.375 x .090 in."
+  source = "FIA Appendix K, 2018"
+  status = "quoted by others"
+}
+
+worked_case "bar of 1969: 1.74 x .090 in" {
+  clause = "1.16"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "1.74 x .090 in"
+    }
+  }
+  answer = "gap"
+  reason = "1.75 in by .090 in."
+  source = "NASCAR rulebook 1969, s. 20"
+  status = "quoted by others"
+}
+
+worked_case "bar of 1969: 1.75 x .089 in" {
+  clause = "1.16"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "1.75 x .089 in"
+    }
+  }
+  answer = "gap"
+  reason = "1.75 in by .090 in."
+  source = "NASCAR rulebook 1969, s. 20"
+  status = "quoted by others"
+}
+
+worked_case "bar on dirt: 1.49 x .065 in" {
+  clause = "1.17"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "1.49 x .065 in"
+    }
+  }
+  answer = "gap"
+  reason = "1.5 in by .065 in."
+  source = "DIRTcar rules, chassis section"
+  status = "confirmed"
+}
+
+worked_case "bar on dirt: 1.5 x .064 in" {
+  clause = "1.17"
+  as_built {
+    tube "1" {
+      part = "main hoop"
+      size = "1.5 x .064 in"
+    }
+  }
+  answer = "gap"
+  reason = "1.5 in by .065 in."
+  source = "DIRTcar rules, chassis section"
+  status = "confirmed"
+}
+
+worked_case "speedway pipe: 37.9 x 3.0 mm" {
+  clause = "1.18"
+  as_built {
+    tube "1" {
+      part     = "main hoop"
+      size     = "37.9 x 3.0 mm"
+      material = "structural steel"
+    }
+  }
+  answer = "gap"
+  reason = "38 x 3.0 mm."
+  source = "NZ Speedway rulebook 2010, T11-16-7"
+  status = "confirmed"
+}
+
+worked_case "speedway pipe: 38 x 2.99 mm" {
+  clause = "1.18"
+  as_built {
+    tube "1" {
+      part     = "main hoop"
+      size     = "38 x 2.99 mm"
+      material = "structural steel"
+    }
+  }
+  answer = "gap"
+  reason = "38 x 3.0 mm."
+  source = "NZ Speedway rulebook 2010, T11-16-7"
+  status = "confirmed"
+}
+
+worked_case "speedway alloy tube: 1.49 x .120 in" {
+  clause = "1.18"
+  as_built {
+    tube "1" {
+      part     = "main hoop"
+      size     = "1.49 x .120 in"
+      material = "4130"
+    }
+  }
+  answer = "gap"
+  reason = "1.5 x .120 in."
+  source = "NZ Speedway rulebook 2010, T11-16-7"
+  status = "confirmed"
+}
+
+worked_case "speedway alloy tube: 1.5 x .119 in" {
+  clause = "1.18"
+  as_built {
+    tube "1" {
+      part     = "main hoop"
+      size     = "1.5 x .119 in"
+      material = "4130"
+    }
+  }
+  answer = "gap"
+  reason = "1.5 x .120 in."
+  source = "NZ Speedway rulebook 2010, T11-16-7"
+  status = "confirmed"
+}

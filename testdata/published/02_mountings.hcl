@@ -1777,3 +1777,502 @@ worked_case "door bar over half of the opening" {
   source = "FIA Appendix J, drawing 253-49 and Art. 253-8.3.2.1.2"
   status = "from memory"
 }
+
+worked_case "historic backstay foot with one bolt" {
+  clause = "2.7"
+  as_built {
+    foot "1" {
+      carries         = "backstay"
+      bolt_count      = 1
+      plate_area      = "60 cm2"
+      plate_thickness = "3 mm"
+    }
+  }
+  answer = "gap"
+  reason = "Two bolts."
+  source = "UK historic roll-cage sheet"
+  status = "quoted by others"
+}
+
+worked_case "historic backstay foot of 59 cm2" {
+  clause = "2.7"
+  as_built {
+    foot "1" {
+      carries         = "backstay"
+      bolt_count      = 2
+      plate_area      = "59 cm2"
+      plate_thickness = "3 mm"
+    }
+  }
+  answer = "gap"
+  reason = "60 cm2."
+  source = "UK historic roll-cage sheet"
+  status = "quoted by others"
+}
+
+worked_case "historic leg of 119 cm2" {
+  clause = "2.7"
+  as_built {
+    foot "1" {
+      carries         = "main hoop leg"
+      bolt_count      = 3
+      plate_area      = "119 cm2"
+      plate_thickness = "3 mm"
+    }
+  }
+  answer = "gap"
+  reason = "120 cm2."
+  source = "UK historic roll-cage sheet"
+  status = "quoted by others"
+}
+
+worked_case "historic leg of 2.9 mm" {
+  clause = "2.7"
+  as_built {
+    foot "1" {
+      carries         = "main hoop leg"
+      bolt_count      = 3
+      plate_area      = "120 cm2"
+      plate_thickness = "2.9 mm"
+    }
+  }
+  answer = "gap"
+  reason = "3 mm."
+  source = "UK historic roll-cage sheet"
+  status = "quoted by others"
+}
+
+worked_case "club plate of 2.9 mm" {
+  clause = "2.10"
+  as_built {
+    foot "1" {
+      plate_thickness = "2.9 mm"
+      plate_area      = "100 cm2"
+      bolt_diameter   = "8 mm"
+      bolt_grade      = "8.8"
+    }
+  }
+  answer = "gap"
+  reason = "3 mm."
+  source = "NAVC roll-cage rules, 2009"
+  status = "confirmed"
+}
+
+worked_case "club bolts of 5/16 in" {
+  clause = "2.10"
+  as_built {
+    foot "1" {
+      plate_thickness = "3 mm"
+      plate_area      = "100 cm2"
+      bolt_diameter   = "5/16 in"
+      bolt_grade      = "8.8"
+    }
+  }
+  answer = "gap"
+  reason = "5/16 in is 7.94 mm, under M8."
+  source = "NAVC roll-cage rules, 2009"
+  status = "computed"
+}
+
+worked_case "29.5 degrees to the vertical are 60.5 to the horizontal" {
+  clause = "2.13"
+  as_built {
+    tube "1" {
+      part              = "backstay"
+      angle_to_vertical = "29.5 deg"
+      straight          = true
+    }
+  }
+  answer = "gap"
+  reason = "At most 60 degrees to the horizontal."
+  source = "FIA Appendix K, 2018"
+  status = "computed"
+}
+
+worked_case "diagonal that ends 101 mm from its foot" {
+  clause = "2.14"
+  as_built {
+    tube "9" {
+      part             = "hoop diagonal"
+      straight         = true
+      upper_end_offset = "20 mm"
+      lower_end_offset = "101 mm"
+    }
+  }
+  answer = "gap"
+  reason = "At most 100 mm."
+  source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 9.1 to 9.3"
+  status = "confirmed"
+}
+
+worked_case "road-race plate with a side of 2 in" {
+  clause = "2.16"
+  as_built {
+    foot "1" {
+      plate_area          = "12 in2"
+      plate_shortest_side = "2 in"
+      plate_longest_side  = "6 in"
+      plate_thickness     = ".125 in"
+      fixing              = "welded"
+    }
+  }
+  answer = "meets"
+  reason = "Sides of 2 to 12 in."
+  source = "NASA CCR 15.6.14"
+  status = "quoted by others"
+}
+
+worked_case "road-race plate with a side of 12.1 in" {
+  clause = "2.16"
+  as_built {
+    foot "1" {
+      plate_area          = "36.3 in2"
+      plate_shortest_side = "3 in"
+      plate_longest_side  = "12.1 in"
+      plate_thickness     = ".125 in"
+      fixing              = "welded"
+    }
+  }
+  answer = "gap"
+  reason = "Sides of 2 to 12 in."
+  source = "NASA CCR 15.6.14"
+  status = "quoted by others"
+}
+
+worked_case "bolted road-race plate of .078 in" {
+  clause = "2.16"
+  as_built {
+    foot "1" {
+      plate_area          = "36 in2"
+      plate_shortest_side = "6 in"
+      plate_longest_side  = "6 in"
+      plate_thickness     = ".078 in"
+      fixing              = "bolted"
+    }
+  }
+  answer = "meets"
+  reason = "The thickness is asked for where it is welded."
+  source = "NASA CCR 15.6.14"
+  status = "quoted by others"
+}
+
+worked_case "road-race plate of 8.9 in2" {
+  clause = "2.17"
+  as_built {
+    foot "1" {
+      plate_area          = "8.9 in2"
+      plate_shortest_side = "2 in"
+      plate_longest_side  = "4.45 in"
+      plate_thickness     = ".080 in"
+      fixing              = "welded"
+    }
+  }
+  answer = "gap"
+  reason = "Should have 9 in2."
+  source = "NASA CCR 15.6.14"
+  status = "quoted by others"
+}
+
+worked_case "rally plate of 100 in2, 12 in long" {
+  clause = "2.18"
+  as_built {
+    foot "1" {
+      plate_area          = "100 in2"
+      plate_shortest_side = "8.333 in"
+      plate_longest_side  = "12 in"
+      plate_thickness     = "1/8 in"
+      fixing              = "welded"
+    }
+  }
+  answer = "meets"
+  reason = "At most 100 in2 and 12 in."
+  source = "NASA Rally Sport rules, 4.1.3"
+  status = "quoted by others"
+}
+
+worked_case "rally plate of 101 in2" {
+  clause = "2.18"
+  as_built {
+    foot "1" {
+      plate_area          = "101 in2"
+      plate_shortest_side = "9 in"
+      plate_longest_side  = "11.22 in"
+      plate_thickness     = "1/8 in"
+      fixing              = "welded"
+    }
+  }
+  answer = "gap"
+  reason = "At most 100 in2."
+  source = "NASA Rally Sport rules, 4.1.3"
+  status = "quoted by others"
+}
+
+worked_case "rally plate 12.1 in long" {
+  clause = "2.18"
+  as_built {
+    foot "1" {
+      plate_area          = "36.3 in2"
+      plate_shortest_side = "3 in"
+      plate_longest_side  = "12.1 in"
+      plate_thickness     = "1/8 in"
+      fixing              = "welded"
+    }
+  }
+  answer = "gap"
+  reason = "Sides of 2.5 to 12 in."
+  source = "NASA Rally Sport rules, 4.1.3"
+  status = "quoted by others"
+}
+
+worked_case "rally plate 2.5 in wide" {
+  clause = "2.18"
+  as_built {
+    foot "1" {
+      plate_area          = "15 in2"
+      plate_shortest_side = "2.5 in"
+      plate_longest_side  = "6 in"
+      plate_thickness     = "1/8 in"
+      fixing              = "welded"
+    }
+  }
+  answer = "meets"
+  reason = "Sides of 2.5 to 12 in."
+  source = "NASA Rally Sport rules, 4.1.3"
+  status = "quoted by others"
+}
+
+worked_case "rally plate 2.45 in wide" {
+  clause = "2.18"
+  as_built {
+    foot "1" {
+      plate_area          = "14.7 in2"
+      plate_shortest_side = "2.45 in"
+      plate_longest_side  = "6 in"
+      plate_thickness     = "1/8 in"
+      fixing              = "welded"
+    }
+  }
+  answer = "gap"
+  reason = "Sides of 2.5 to 12 in."
+  source = "NASA Rally Sport rules, 4.1.3"
+  status = "quoted by others"
+}
+
+worked_case "rally plate of 11.9 in2" {
+  clause = "2.18"
+  as_built {
+    foot "1" {
+      plate_area          = "11.9 in2"
+      plate_shortest_side = "2.975 in"
+      plate_longest_side  = "4 in"
+      plate_thickness     = "1/8 in"
+      fixing              = "welded"
+    }
+  }
+  answer = "gap"
+  reason = "At least 12 in2."
+  source = "NASA Rally Sport rules, 4.1.3"
+  status = "quoted by others"
+}
+
+worked_case "rally plate of .123 in" {
+  clause = "2.18"
+  as_built {
+    foot "1" {
+      plate_area          = "12 in2"
+      plate_shortest_side = "3 in"
+      plate_longest_side  = "4 in"
+      plate_thickness     = ".123 in"
+      fixing              = "welded"
+    }
+  }
+  answer = "gap"
+  reason = "At least 1/8 in."
+  source = "NASA Rally Sport rules, 4.1.3"
+  status = "quoted by others"
+}
+
+worked_case "plate for a 1.5 in tube, a side too short" {
+  clause = "2.19"
+  as_built {
+    foot "1" {
+      plate_area          = "15 in2"
+      plate_shortest_side = "2.95 in"
+      plate_longest_side  = "5.085 in"
+      plate_thickness     = "1/8 in"
+      fixing              = "welded"
+      club "Published figures" {
+        tube_outside = "1.5 in"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "Sides of 3.0 in."
+  source = "SCCA ProRally and ClubRally rules, 5.6"
+  status = "quoted by others"
+}
+
+worked_case "plate for a 1.5 in tube, a little too small" {
+  clause = "2.19"
+  as_built {
+    foot "1" {
+      plate_area          = "14.9 in2"
+      plate_shortest_side = "3.0 in"
+      plate_longest_side  = "4.967 in"
+      plate_thickness     = "1/8 in"
+      fixing              = "welded"
+      club "Published figures" {
+        tube_outside = "1.5 in"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "15 in2 at least."
+  source = "SCCA ProRally and ClubRally rules, 5.6"
+  status = "quoted by others"
+}
+
+worked_case "plate for a 1.5 in tube, a little too thin" {
+  clause = "2.19"
+  as_built {
+    foot "1" {
+      plate_area          = "15 in2"
+      plate_shortest_side = "3.0 in"
+      plate_longest_side  = "5.0 in"
+      plate_thickness     = ".123 in"
+      fixing              = "welded"
+      club "Published figures" {
+        tube_outside = "1.5 in"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "1/8 in at least."
+  source = "SCCA ProRally and ClubRally rules, 5.6"
+  status = "quoted by others"
+}
+
+worked_case "plate of 145 in2" {
+  clause = "2.20"
+  as_built {
+    foot "1" {
+      plate_area          = "145 in2"
+      plate_shortest_side = "12 in"
+      plate_longest_side  = "12.08 in"
+      plate_thickness     = "1/4 in"
+      fixing              = "welded"
+    }
+  }
+  answer = "gap"
+  reason = "At most 144 in2."
+  source = "SCCA GCR, roll-cage section"
+  status = "quoted by others"
+}
+
+worked_case "plate of 6.4 mm" {
+  clause = "2.20"
+  as_built {
+    foot "1" {
+      plate_area          = "100 in2"
+      plate_shortest_side = "10 in"
+      plate_longest_side  = "10 in"
+      plate_thickness     = "6.4 mm"
+      fixing              = "welded"
+    }
+  }
+  answer = "gap"
+  reason = "At most 1/4 in, which is 6.35 mm."
+  source = "SCCA GCR, roll-cage section"
+  status = "computed"
+}
+
+worked_case "downward load a newton short" {
+  clause = "2.24"
+  as_built {
+    car "1" {
+      declared_mass = "1000 kg"
+    }
+    cage {
+      club "Published figures" {
+        vertical_test_load   = "84.581 kN"
+        lengthwise_test_load = "62.027 kN"
+        sideways_test_load   = "16.916 kN"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "84.582 kN are wanted downwards."
+  source = "BP minimum standard for rollover protection of light vehicles, 1.1.2"
+  status = "computed"
+}
+
+worked_case "lengthwise load a newton short" {
+  clause = "2.24"
+  as_built {
+    car "1" {
+      declared_mass = "1000 kg"
+    }
+    cage {
+      club "Published figures" {
+        vertical_test_load   = "84.582 kN"
+        lengthwise_test_load = "62.026 kN"
+        sideways_test_load   = "16.916 kN"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "62.027 kN are wanted lengthwise."
+  source = "BP minimum standard for rollover protection of light vehicles, 1.1.2"
+  status = "computed"
+}
+
+worked_case "door opening of 299 mm" {
+  clause = "2.25"
+  as_built {
+    door_aperture "left" {
+      dimension_a     = "299 mm"
+      dimension_b     = "250 mm"
+      dimension_c     = "300 mm"
+      door_bar_height = "450 mm"
+      opening_height  = "900 mm"
+    }
+  }
+  answer = "gap"
+  reason = "A at least 300 mm."
+  source = "FIA Appendix J, drawing 253-49 and Art. 253-8.3.2.1.2"
+  status = "from memory"
+}
+
+worked_case "door opening with B of 251 mm" {
+  clause = "2.25"
+  as_built {
+    door_aperture "left" {
+      dimension_a     = "300 mm"
+      dimension_b     = "251 mm"
+      dimension_c     = "300 mm"
+      door_bar_height = "450 mm"
+      opening_height  = "900 mm"
+    }
+  }
+  answer = "gap"
+  reason = "B at most 250 mm."
+  source = "FIA Appendix J, drawing 253-49 and Art. 253-8.3.2.1.2"
+  status = "from memory"
+}
+
+worked_case "door opening with C of 301 mm" {
+  clause = "2.25"
+  as_built {
+    door_aperture "left" {
+      dimension_a     = "300 mm"
+      dimension_b     = "250 mm"
+      dimension_c     = "301 mm"
+      door_bar_height = "450 mm"
+      opening_height  = "900 mm"
+    }
+  }
+  answer = "gap"
+  reason = "C at most 300 mm."
+  source = "FIA Appendix J, drawing 253-49 and Art. 253-8.3.2.1.2"
+  status = "from memory"
+}

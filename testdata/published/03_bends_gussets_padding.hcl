@@ -715,3 +715,152 @@ worked_case "bare tube 151 mm from the helmet" {
   source = "MSUK NCR 2026, Ch. 7 App. 3 Art. 16.2"
   status = "confirmed"
 }
+
+worked_case "ovality of 10.2 % by the difference" {
+  clause = "3.3"
+  as_built {
+    tube "1" {
+      bends                     = 1
+      least_diameter_at_bend    = "42.0 mm"
+      greatest_diameter_at_bend = "46.6 mm"
+      ordered_outside           = "45 mm"
+    }
+  }
+  answer = "gap"
+  reason = "4.6/45 is 10.2 %."
+  source = "The other common way to state ovality, for comparison with Art. 253-8.3.3"
+  status = "computed"
+}
+
+worked_case "tube gusset with a thin wall" {
+  clause = "3.5"
+  as_built {
+    gusset "1" {
+      form          = "tube"
+      thickness     = ".082 in"
+      unwelded_side = "4.5 in"
+      tube_outside  = "1 in"
+      club "Published figures" {
+        joined_outside = "1.5 in"
+        joined_wall    = "2 mm"
+      }
+    }
+  }
+  answer = "gap"
+  reason = ".083 in."
+  source = "NASA Rally Sport GRR 2012, App. B, with FIA drawing 253-34"
+  status = "quoted by others"
+}
+
+worked_case "tube gusset that is too short" {
+  clause = "3.5"
+  as_built {
+    gusset "1" {
+      form          = "tube"
+      thickness     = ".083 in"
+      unwelded_side = "4.4 in"
+      tube_outside  = "1 in"
+      club "Published figures" {
+        joined_outside = "1.5 in"
+        joined_wall    = "2 mm"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "Three times 1.5 in."
+  source = "NASA Rally Sport GRR 2012, App. B, with FIA drawing 253-34"
+  status = "quoted by others"
+}
+
+worked_case "plates that are too short" {
+  clause = "3.6"
+  as_built {
+    gusset "1" {
+      form          = "flat plate"
+      thickness     = "2 mm"
+      unwelded_side = "119 mm"
+      club "Published figures" {
+        joined_outside = "40 mm"
+        joined_wall    = "2 mm"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "Three times 40 mm."
+  source = "NASA Rally Sport GRR 2012, App. B, with FIA drawing 253-34"
+  status = "quoted by others"
+}
+
+worked_case "open-road inspection hole of 3/16 in" {
+  clause = "3.8"
+  as_built {
+    inspection_hole "1" {
+      diameter           = "3/16 in"
+      distance_from_weld = "3 in"
+      distance_from_bend = "3 in"
+    }
+  }
+  answer = "meets"
+  reason = "3/16 in, 3 in."
+  source = "Open-road event rules, safety-cage section"
+  status = "quoted by others"
+}
+
+worked_case "open-road inspection hole of 4.7 mm" {
+  clause = "3.8"
+  as_built {
+    inspection_hole "1" {
+      diameter           = "4.7 mm"
+      distance_from_weld = "4 in"
+      distance_from_bend = "4 in"
+    }
+  }
+  answer = "gap"
+  reason = "3/16 in is 4.76 mm."
+  source = "Open-road event rules, safety-cage section"
+  status = "computed"
+}
+
+worked_case "open-road inspection hole 2.9 in from a weld" {
+  clause = "3.8"
+  as_built {
+    inspection_hole "1" {
+      diameter           = "5 mm"
+      distance_from_weld = "2.9 in"
+      distance_from_bend = "4 in"
+    }
+  }
+  answer = "gap"
+  reason = "At least 3 in from a weld."
+  source = "Open-road event rules, safety-cage section"
+  status = "quoted by others"
+}
+
+worked_case "speedway inspection hole of 5.9 mm" {
+  clause = "3.9"
+  as_built {
+    inspection_hole "1" {
+      diameter           = "5.9 mm"
+      distance_from_weld = "80 mm"
+      distance_from_bend = "none"
+    }
+  }
+  answer = "gap"
+  reason = "6 mm."
+  source = "NZ Speedway rulebook 2010, T11-16-7"
+  status = "confirmed"
+}
+
+worked_case "padding of 12.6 mm" {
+  clause = "3.12"
+  as_built {
+    padding "1" {
+      standard  = "SFI 45.1"
+      thickness = "12.6 mm"
+    }
+  }
+  answer = "gap"
+  reason = "1/2 in is 12.7 mm."
+  source = "Formula Drift Pro-Am rules 2010, 2.3.1 B"
+  status = "quoted by others"
+}

@@ -1102,3 +1102,1698 @@ worked_case "off-road tube of 1.49 in: the tolerance is on the wall" {
   source = "SCORE rules, roll-cage section"
   status = "quoted by others"
 }
+
+worked_case "listed weight at 1700 lb: 1.375 in less .005" {
+  clause = "4.1"
+  as_built {
+    car "1" {
+      declared_mass = "1700 lb"
+    }
+    tube "1" {
+      size = "1.370 x .080 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.375 x .080 in."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "listed weight at 1700 lb: 1.375 x .080 in less .001" {
+  clause = "4.1"
+  as_built {
+    car "1" {
+      declared_mass = "1700 lb"
+    }
+    tube "1" {
+      size = "1.375 x 0.079 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.375 x .080 in."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "listed weight at 2699 lb: 1.500 in less .005" {
+  clause = "4.1"
+  as_built {
+    car "1" {
+      declared_mass = "2699 lb"
+    }
+    tube "1" {
+      size = "1.495 x .095 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.500 x .095 in."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "listed weight at 2699 lb: 1.500 x .095 in less .001" {
+  clause = "4.1"
+  as_built {
+    car "1" {
+      declared_mass = "2699 lb"
+    }
+    tube "1" {
+      size = "1.500 x 0.094 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.500 x .095 in."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "listed weight at 2699 lb: 1.625 in less .005" {
+  clause = "4.1"
+  as_built {
+    car "1" {
+      declared_mass = "2699 lb"
+    }
+    tube "1" {
+      size = "1.620 x .080 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.625 x .080 in."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "listed weight at 2699 lb: 1.625 x .080 in less .001" {
+  clause = "4.1"
+  as_built {
+    car "1" {
+      declared_mass = "2699 lb"
+    }
+    tube "1" {
+      size = "1.625 x 0.079 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.625 x .080 in."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "listed weight at 2700 lb: 1.750 in less .005" {
+  clause = "4.1"
+  as_built {
+    car "1" {
+      declared_mass = "2700 lb"
+    }
+    tube "1" {
+      size = "1.745 x .095 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.750 x .095 in."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "listed weight at 2700 lb: 1.750 x .095 in less .001" {
+  clause = "4.1"
+  as_built {
+    car "1" {
+      declared_mass = "2700 lb"
+    }
+    tube "1" {
+      size = "1.750 x 0.094 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.750 x .095 in."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "listed weight at 2700 lb: 1.625 x .120 in" {
+  clause = "4.1"
+  as_built {
+    car "1" {
+      declared_mass = "2700 lb"
+    }
+    tube "1" {
+      size = "1.625 x .120 in"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "listed weight at 2700 lb: 1.625 in less .005" {
+  clause = "4.1"
+  as_built {
+    car "1" {
+      declared_mass = "2700 lb"
+    }
+    tube "1" {
+      size = "1.620 x .120 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.625 x .120 in."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "listed weight at 2700 lb: 1.625 x .120 in less .001" {
+  clause = "4.1"
+  as_built {
+    car "1" {
+      declared_mass = "2700 lb"
+    }
+    tube "1" {
+      size = "1.625 x 0.119 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.625 x .120 in."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "mild steel without driver at 1499 lb: 1.375 x .095 in" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "1499 lb"
+    }
+    tube "1" {
+      size     = "1.375 x .095 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "mild steel without driver at 1499 lb: 1.375 in less .005" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "1499 lb"
+    }
+    tube "1" {
+      size     = "1.370 x .095 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.375 x .095 in."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "mild steel without driver at 1499 lb: 1.375 x .095 in less .001" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "1499 lb"
+    }
+    tube "1" {
+      size     = "1.375 x 0.094 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.375 x .095 in."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "mild steel without driver at 1501 lb: 1.50 x .095 in" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "1501 lb"
+    }
+    tube "1" {
+      size     = "1.50 x .095 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "mild steel without driver at 1501 lb: 1.50 in less .005" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "1501 lb"
+    }
+    tube "1" {
+      size     = "1.495 x .095 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.50 x .095 in."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "mild steel without driver at 1501 lb: 1.50 x .095 in less .001" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "1501 lb"
+    }
+    tube "1" {
+      size     = "1.50 x 0.094 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.50 x .095 in."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "mild steel without driver at 2501 lb: 1.50 x .120 in" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "2501 lb"
+    }
+    tube "1" {
+      size     = "1.50 x .120 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "mild steel without driver at 2501 lb: 1.50 in less .005" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "2501 lb"
+    }
+    tube "1" {
+      size     = "1.495 x .120 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.50 x .120 in."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "mild steel without driver at 2501 lb: 1.50 x .120 in less .001" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "2501 lb"
+    }
+    tube "1" {
+      size     = "1.50 x 0.119 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.50 x .120 in."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "mild steel without driver at 2501 lb: 1.75 x .095 in" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "2501 lb"
+    }
+    tube "1" {
+      size     = "1.75 x .095 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "mild steel without driver at 2501 lb: 1.75 in less .005" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "2501 lb"
+    }
+    tube "1" {
+      size     = "1.745 x .095 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.75 x .095 in."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "mild steel without driver at 2501 lb: 1.75 x .095 in less .001" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "2501 lb"
+    }
+    tube "1" {
+      size     = "1.75 x 0.094 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.75 x .095 in."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "alloy without driver at 1499 lb: 1.375 x .080 in" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "1499 lb"
+    }
+    tube "1" {
+      size     = "1.375 x .080 in"
+      material = "4130"
+      forming  = "CDS"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "alloy without driver at 1499 lb: 1.375 in less .005" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "1499 lb"
+    }
+    tube "1" {
+      size     = "1.370 x .080 in"
+      material = "4130"
+      forming  = "CDS"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.375 x .080 in."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "alloy without driver at 1499 lb: 1.375 x .080 in less .001" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "1499 lb"
+    }
+    tube "1" {
+      size     = "1.375 x 0.079 in"
+      material = "4130"
+      forming  = "CDS"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.375 x .080 in."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "alloy without driver at 2500 lb: 1.375 x .095 in" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "2500 lb"
+    }
+    tube "1" {
+      size     = "1.375 x .095 in"
+      material = "4130"
+      forming  = "CDS"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "alloy without driver at 2500 lb: 1.375 in less .005" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "2500 lb"
+    }
+    tube "1" {
+      size     = "1.370 x .095 in"
+      material = "4130"
+      forming  = "CDS"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.375 x .095 in."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "alloy without driver at 2500 lb: 1.375 x .095 in less .001" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "2500 lb"
+    }
+    tube "1" {
+      size     = "1.375 x 0.094 in"
+      material = "4130"
+      forming  = "CDS"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.375 x .095 in."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "alloy without driver at 2501 lb: 1.50 in less .005" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "2501 lb"
+    }
+    tube "1" {
+      size     = "1.495 x .095 in"
+      material = "4130"
+      forming  = "CDS"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.50 x .095 in."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "alloy without driver at 2501 lb: 1.50 x .095 in less .001" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "2501 lb"
+    }
+    tube "1" {
+      size     = "1.50 x 0.094 in"
+      material = "4130"
+      forming  = "CDS"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.50 x .095 in."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "alloy of 1.375 x .080 at 1500 lb" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "1500 lb"
+    }
+    tube "1" {
+      size     = "1.375 x .080 in"
+      material = "4130"
+      forming  = "CDS"
+    }
+  }
+  answer = "meets"
+  reason = "1500 lb stands in the first band too."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "alloy of 1.375 x .080 at 1501 lb" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "1501 lb"
+    }
+    tube "1" {
+      size     = "1.375 x .080 in"
+      material = "4130"
+      forming  = "CDS"
+    }
+  }
+  answer = "gap"
+  reason = "1.375 x .095 in from 1500 lb on."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "alloy of 1.375 x .095 at 2501 lb" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "2501 lb"
+    }
+    tube "1" {
+      size     = "1.375 x .095 in"
+      material = "4130"
+      forming  = "CDS"
+    }
+  }
+  answer = "gap"
+  reason = "1.50 x .095 in over 2500 lb."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "older text at 1499 lb: 1.375 x .095 in" {
+  clause = "4.5"
+  as_built {
+    car "1" {
+      declared_mass = "1499 lb"
+    }
+    tube "1" {
+      size = "1.375 x .095 in"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR, older text of the roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "older text at 1499 lb: 1.375 in less .005" {
+  clause = "4.5"
+  as_built {
+    car "1" {
+      declared_mass = "1499 lb"
+    }
+    tube "1" {
+      size = "1.370 x .095 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.375 x .095 in."
+  source = "SCCA GCR, older text of the roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "older text at 1499 lb: 1.375 x .095 in less .001" {
+  clause = "4.5"
+  as_built {
+    car "1" {
+      declared_mass = "1499 lb"
+    }
+    tube "1" {
+      size = "1.375 x 0.094 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.375 x .095 in."
+  source = "SCCA GCR, older text of the roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "older text at 2499 lb: 1.50 x .095 in" {
+  clause = "4.5"
+  as_built {
+    car "1" {
+      declared_mass = "2499 lb"
+    }
+    tube "1" {
+      size = "1.50 x .095 in"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR, older text of the roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "older text at 2499 lb: 1.50 in less .005" {
+  clause = "4.5"
+  as_built {
+    car "1" {
+      declared_mass = "2499 lb"
+    }
+    tube "1" {
+      size = "1.495 x .095 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.50 x .095 in."
+  source = "SCCA GCR, older text of the roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "older text at 2499 lb: 1.50 x .095 in less .001" {
+  clause = "4.5"
+  as_built {
+    car "1" {
+      declared_mass = "2499 lb"
+    }
+    tube "1" {
+      size = "1.50 x 0.094 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.50 x .095 in."
+  source = "SCCA GCR, older text of the roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "older text at 2501 lb: 1.50 x .120 in" {
+  clause = "4.5"
+  as_built {
+    car "1" {
+      declared_mass = "2501 lb"
+    }
+    tube "1" {
+      size = "1.50 x .120 in"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR, older text of the roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "older text at 2501 lb: 1.50 in less .005" {
+  clause = "4.5"
+  as_built {
+    car "1" {
+      declared_mass = "2501 lb"
+    }
+    tube "1" {
+      size = "1.495 x .120 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.50 x .120 in."
+  source = "SCCA GCR, older text of the roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "older text at 2501 lb: 1.50 x .120 in less .001" {
+  clause = "4.5"
+  as_built {
+    car "1" {
+      declared_mass = "2501 lb"
+    }
+    tube "1" {
+      size = "1.50 x 0.119 in"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.50 x .120 in."
+  source = "SCCA GCR, older text of the roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "older text at 1500.1 lb" {
+  clause = "4.5"
+  as_built {
+    car "1" {
+      declared_mass = "1500.1 lb"
+    }
+    tube "1" {
+      size = "1.375 x .095 in"
+    }
+  }
+  answer = "gap"
+  reason = "One band only from there on."
+  source = "SCCA GCR, older text of the roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "older text at 1499.9 lb, both have to be met" {
+  clause = "4.6"
+  as_built {
+    car "1" {
+      declared_mass = "1499.9 lb"
+    }
+    tube "1" {
+      size = "1.375 x .095 in"
+    }
+  }
+  answer = "meets"
+  reason = "One band only up to there."
+  source = "SCCA GCR, older text of the roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "older text at 2499.9 lb, both have to be met" {
+  clause = "4.6"
+  as_built {
+    car "1" {
+      declared_mass = "2499.9 lb"
+    }
+    tube "1" {
+      size = "1.50 x .095 in"
+    }
+  }
+  answer = "meets"
+  reason = "One band only up to there."
+  source = "SCCA GCR, older text of the roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "wider tube at 1700 lb" {
+  clause = "4.3"
+  as_built {
+    car "1" {
+      declared_mass = "1700 lb"
+    }
+    tube "1" {
+      size = "1.625 x .080 in"
+    }
+  }
+  answer = "meets"
+  reason = "1.375 and .250 in, exactly."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "wider tube at 1700 lb, too narrow" {
+  clause = "4.3"
+  as_built {
+    car "1" {
+      declared_mass = "1700 lb"
+    }
+    tube "1" {
+      size = "1.62 x .080 in"
+    }
+  }
+  answer = "gap"
+  reason = "1.375 and .250 in are 1.625."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "wider tube at 1701 lb" {
+  clause = "4.3"
+  as_built {
+    car "1" {
+      declared_mass = "1701 lb"
+    }
+    tube "1" {
+      size = "1.625 x .080 in"
+    }
+  }
+  answer = "gap"
+  reason = "1.500 and .250 in are 1.75."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "wider tube at 2699 lb" {
+  clause = "4.3"
+  as_built {
+    car "1" {
+      declared_mass = "2699 lb"
+    }
+    tube "1" {
+      size = "1.75 x .080 in"
+    }
+  }
+  answer = "meets"
+  reason = "1.500 and .250 in, exactly."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "wider tube at 2700 lb" {
+  clause = "4.3"
+  as_built {
+    car "1" {
+      declared_mass = "2700 lb"
+    }
+    tube "1" {
+      size = "1.75 x .080 in"
+    }
+  }
+  answer = "gap"
+  reason = "1.625 and .250 in are 1.875."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "wider tube of 1.875 in at 2700 lb" {
+  clause = "4.3"
+  as_built {
+    car "1" {
+      declared_mass = "2700 lb"
+    }
+    tube "1" {
+      size = "1.875 x .080 in"
+    }
+  }
+  answer = "meets"
+  reason = "1.625 and .250 in, exactly."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "1681 lb by the interim rule" {
+  clause = "4.7"
+  as_built {
+    car "1" {
+      declared_mass = "1681 lb"
+    }
+    tube "1" {
+      size     = "1.375 x .095 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "1681 less 180 is 1501 lb."
+  source = "SCCA interim rule beside the GCR 2008/09"
+  status = "computed"
+}
+
+worked_case "2680 lb by the interim rule" {
+  clause = "4.7"
+  as_built {
+    car "1" {
+      declared_mass = "2680 lb"
+    }
+    tube "1" {
+      size     = "1.5 x .095 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "meets"
+  reason = "2680 less 180 is 2500 lb."
+  source = "SCCA interim rule beside the GCR 2008/09"
+  status = "computed"
+}
+
+worked_case "2681 lb by the interim rule" {
+  clause = "4.7"
+  as_built {
+    car "1" {
+      declared_mass = "2681 lb"
+    }
+    tube "1" {
+      size     = "1.5 x .095 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "2681 less 180 is 2501 lb."
+  source = "SCCA interim rule beside the GCR 2008/09"
+  status = "computed"
+}
+
+worked_case "2681 lb by the interim rule, heavier tube" {
+  clause = "4.7"
+  as_built {
+    car "1" {
+      declared_mass = "2681 lb"
+    }
+    tube "1" {
+      size     = "1.5 x .120 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "meets"
+  reason = "2681 less 180 is 2501 lb."
+  source = "SCCA interim rule beside the GCR 2008/09"
+  status = "computed"
+}
+
+worked_case "drawn tube at 1499 lb: 1.375 x .095 in" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "1499 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.375 x .095 in"
+      forming = "DOM"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 1499 lb: 1.375 in less .005" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "1499 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.370 x .095 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.375 x .095 in."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 1499 lb: 1.375 x .095 in less .001" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "1499 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.375 x 0.094 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.375 x .095 in."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 1501 lb: 1.5 x .095 in" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "1501 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.5 x .095 in"
+      forming = "DOM"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 1501 lb: 1.5 in less .005" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "1501 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.495 x .095 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.5 x .095 in."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 1501 lb: 1.5 x .095 in less .001" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "1501 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.5 x 0.094 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.5 x .095 in."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 2201 lb: 1.5 x .120 in" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "2201 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.5 x .120 in"
+      forming = "DOM"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 2201 lb: 1.5 in less .005" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "2201 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.495 x .120 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.5 x .120 in."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 2201 lb: 1.5 x .120 in less .001" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "2201 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.5 x 0.119 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.5 x .120 in."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 2201 lb: 1.75 x .095 in" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "2201 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.75 x .095 in"
+      forming = "DOM"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 2201 lb: 1.75 in less .005" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "2201 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.745 x .095 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.75 x .095 in."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 2201 lb: 1.75 x .095 in less .001" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "2201 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.75 x 0.094 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.75 x .095 in."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 4000 lb: 1.75 x .120 in" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "4000 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.75 x .120 in"
+      forming = "DOM"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 4000 lb: 1.75 in less .005" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "4000 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.745 x .120 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.75 x .120 in."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 4000 lb: 1.75 x .120 in less .001" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "4000 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.75 x 0.119 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.75 x .120 in."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "welded tube at 1501 lb: 1.5 x .120 in" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "1501 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.5 x .120 in"
+      forming = "ERW"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "welded tube at 1501 lb: 1.5 in less .005" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "1501 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.495 x .120 in"
+      forming = "ERW"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.5 x .120 in."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "welded tube at 1501 lb: 1.5 x .120 in less .001" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "1501 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.5 x 0.119 in"
+      forming = "ERW"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.5 x .120 in."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "welded tube at 2201 lb: 1.75 x .120 in" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "2201 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.75 x .120 in"
+      forming = "ERW"
+    }
+  }
+  answer = "meets"
+  reason = "A listed size, exactly."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "welded tube at 2201 lb: 1.75 in less .005" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "2201 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.745 x .120 in"
+      forming = "ERW"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.75 x .120 in."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "welded tube at 2201 lb: 1.75 x .120 in less .001" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "2201 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.75 x 0.119 in"
+      forming = "ERW"
+    }
+  }
+  answer = "gap"
+  reason = "The listed size is 1.75 x .120 in."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "welded tube of 1.5 x .120 at 2201 lb" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "2201 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.5 x .120 in"
+      forming = "ERW"
+    }
+  }
+  answer = "gap"
+  reason = "1.75 x .120 in for welded tube from 2201 lb."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "welded tube of 1.75 x .120 at 3000 lb" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "3000 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.75 x .120 in"
+      forming = "ERW"
+    }
+  }
+  answer = "meets"
+  reason = "Up to 3000 lb."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube of 1.5 x .120 at 3000 lb" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "3000 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.5 x .120 in"
+      forming = "DOM"
+    }
+  }
+  answer = "meets"
+  reason = "Up to 3000 lb."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube of 1.5 x .120 at 3001 lb" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "3001 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.5 x .120 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "1.75 x .120 in from 3001 lb."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube of 1.75 x .095 at 3001 lb" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "3001 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.75 x .095 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "1.75 x .120 in from 3001 lb."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 4001 lb" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "4001 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.75 x .120 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "The table ends with 4000 lb."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube of 1.375 x .095 at 1501 lb" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "1501 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.375 x .095 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "1.5 x .095 in from 1501 lb."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "quoted by others"
+}
+
+worked_case "off-road tube bent to 4.4 in" {
+  clause = "4.10"
+  as_built {
+    car "1" {
+      weighed_mass      = "1900 lb"
+      crew_when_weighed = "0 kg"
+    }
+    tube "1" {
+      outside     = "1.5 in"
+      bends       = 1
+      bend_radius = "4.4 in"
+    }
+  }
+  answer = "gap"
+  reason = "Three times 1.5 in."
+  source = "SCORE rules, roll-cage section"
+  status = "quoted by others"
+}
+
+worked_case "off-road car of 2000 lb with a tube of 1.49 in" {
+  clause = "4.10"
+  as_built {
+    car "1" {
+      weighed_mass      = "2000 lb"
+      crew_when_weighed = "0 kg"
+    }
+    tube "1" {
+      outside = "1.49 in"
+      bends   = 0
+    }
+  }
+  answer = "gap"
+  reason = "The size is for cars up to 2000 lb."
+  source = "SCORE rules, roll-cage section"
+  status = "quoted by others"
+}
+
+worked_case "off-road car of 2001 lb with a tube of 1.49 in" {
+  clause = "4.10"
+  as_built {
+    car "1" {
+      weighed_mass      = "2001 lb"
+      crew_when_weighed = "0 kg"
+    }
+    tube "1" {
+      outside = "1.49 in"
+      bends   = 0
+    }
+  }
+  answer = "does not apply"
+  reason = "The size is for cars up to 2000 lb."
+  source = "SCORE rules, roll-cage section"
+  status = "quoted by others"
+}
+
+worked_case "1701 lb with 1.625 x .080 in" {
+  clause = "4.1"
+  as_built {
+    car "1" {
+      declared_mass = "1701 lb"
+    }
+    tube "1" {
+      size = "1.625 x .080 in"
+    }
+  }
+  answer = "meets"
+  reason = "The band begins with 1701 lb."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "2700 lb with 1.625 x .120 in" {
+  clause = "4.1"
+  as_built {
+    car "1" {
+      declared_mass = "2700 lb"
+    }
+    tube "1" {
+      size = "1.625 x .120 in"
+    }
+  }
+  answer = "meets"
+  reason = "The band begins with 2700 lb."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "wider tube at 1700.5 lb" {
+  clause = "4.3"
+  as_built {
+    car "1" {
+      declared_mass = "1700.5 lb"
+    }
+    tube "1" {
+      size = "2.0 x .080 in"
+    }
+  }
+  answer = "gap"
+  reason = "No band of the printed table holds it, so there is no least diameter to be wider than."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "computed"
+}
+
+worked_case "wider tube at 2699.5 lb" {
+  clause = "4.3"
+  as_built {
+    car "1" {
+      declared_mass = "2699.5 lb"
+    }
+    tube "1" {
+      size = "2.0 x .080 in"
+    }
+  }
+  answer = "gap"
+  reason = "No band of the printed table holds it, so there is no least diameter to be wider than."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "computed"
+}
+
+worked_case "wider tube at 1701 lb, wide enough" {
+  clause = "4.3"
+  as_built {
+    car "1" {
+      declared_mass = "1701 lb"
+    }
+    tube "1" {
+      size = "1.75 x .080 in"
+    }
+  }
+  answer = "meets"
+  reason = "1.500 and .250 in, exactly."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "wider tube of 1.86 in at 2700 lb" {
+  clause = "4.3"
+  as_built {
+    car "1" {
+      declared_mass = "2700 lb"
+    }
+    tube "1" {
+      size = "1.86 x .080 in"
+    }
+  }
+  answer = "gap"
+  reason = "1.625 and .250 in are 1.875."
+  source = "SCCA GCR 2008/09, roll-cage table"
+  status = "quoted by others"
+}
+
+worked_case "drawn tube at 1500.5 lb" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "1500.5 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.75 x .120 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "No band of the printed table holds it."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "computed"
+}
+
+worked_case "drawn tube at 2200.5 lb" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "2200.5 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.75 x .120 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "No band of the printed table holds it."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "computed"
+}
+
+worked_case "drawn tube at 3000.5 lb" {
+  clause = "4.8"
+  as_built {
+    car "1" {
+      weighed_mass      = "3000.5 lb"
+      crew_when_weighed = "0 lb"
+    }
+    tube "1" {
+      size    = "1.75 x .120 in"
+      forming = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "No band of the printed table holds it."
+  source = "SCCA GCR, SS, T and IT after 1 June 1994"
+  status = "computed"
+}
+
+worked_case "2685 lb by the interim rule, at the edge of the tube" {
+  clause = "4.7"
+  as_built {
+    car "1" {
+      declared_mass = "2685 lb"
+    }
+    tube "1" {
+      size     = "1.5 x .119 in"
+      material = "mild steel"
+      forming  = "DOM"
+    }
+  }
+  answer = "gap"
+  reason = "2685 less 180 is 2505 lb, which wants .120 in."
+  source = "SCCA interim rule beside the GCR 2008/09"
+  status = "computed"
+}
+
+worked_case "alloy of 1.375 x .095 at 1500.1 lb" {
+  clause = "4.4"
+  as_built {
+    car "1" {
+      declared_mass = "1500.1 lb"
+    }
+    tube "1" {
+      size     = "1.375 x .095 in"
+      material = "4130"
+      forming  = "CDS"
+    }
+  }
+  answer = "meets"
+  reason = "The second band holds it."
+  source = "SCCA GCR of the 1990s, roll-cage table"
+  status = "quoted by others"
+}

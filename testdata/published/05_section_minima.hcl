@@ -380,7 +380,7 @@ worked_case "25.0 x 2.4 mm as size A" {
     }
   }
   answer = "gap"
-  reason = "11010 mm4 is under 11320."
+  reason = "11002 mm4 is under 11320."
   source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
   status = "computed"
 }
@@ -396,7 +396,7 @@ worked_case "30.0 x 1.2 mm as size B" {
     }
   }
   answer = "gap"
-  reason = "11282 mm4 is over 8509, but the area of 108.6 mm2 is under 114: all four have to be met."
+  reason = "11276 mm4 is over 8509, but the area of 108.6 mm2 is under 114: all four have to be met."
   source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
   status = "computed"
 }
@@ -742,5 +742,352 @@ worked_case "firewall with a gap of 4 mm" {
   answer = "gap"
   reason = "At most 3 mm."
   source = "Formula SAE Rules 2026, V1.0"
+  status = "confirmed"
+}
+
+worked_case "24.9 x 2.6 mm as size A" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "24.9 x 2.6 mm"
+      club "Published figures" {
+        section_size = "A"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "The outside diameter is under 25.0 mm."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "30.5 x 1.99 mm as size A" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "30.5 x 1.99 mm"
+      club "Published figures" {
+        section_size = "A"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "The wall is under 2.0 mm."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "25.0 x 2.49 mm as size A" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "25.0 x 2.49 mm"
+      club "Published figures" {
+        section_size = "A"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "11289 mm4 is under 11320."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "27.5 x 2.15 mm as size A" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "27.5 x 2.15 mm"
+      club "Published figures" {
+        section_size = "A"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "171.2 mm2 is under 173."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "24.9 x 1.8 mm as size B" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "24.9 x 1.8 mm"
+      club "Published figures" {
+        section_size = "B"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "The outside diameter is under 25.0 mm."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "32.0 x 1.19 mm as size B" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "32.0 x 1.19 mm"
+      club "Published figures" {
+        section_size = "B"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "The wall is under 1.2 mm."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "31.0 x 1.2 mm as size B" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "31.0 x 1.2 mm"
+      club "Published figures" {
+        section_size = "B"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "112.3 mm2 is under 114."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "25.4 x 1.58 mm as size B" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "25.4 x 1.58 mm"
+      club "Published figures" {
+        section_size = "B"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "8423 mm4 is under 8509."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "24.9 x 1.4 mm as size C" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "24.9 x 1.4 mm"
+      club "Published figures" {
+        section_size = "C"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "The outside diameter is under 25.0 mm."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "26.0 x 1.19 mm as size C" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "26.0 x 1.19 mm"
+      club "Published figures" {
+        section_size = "C"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "The wall is under 1.2 mm."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "25.0 x 1.25 mm as size C" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "25.0 x 1.25 mm"
+      club "Published figures" {
+        section_size = "C"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "6594 mm4 is under 6695."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "25.0 x 1.2 mm as size C" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "25.0 x 1.2 mm"
+      club "Published figures" {
+        section_size = "C"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "6369 mm4 and 89.7 mm2 are under 6695 and 91."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "34.9 x 1.3 mm as size D" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "34.9 x 1.3 mm"
+      club "Published figures" {
+        section_size = "D"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "The outside diameter is under 35.0 mm."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "36.0 x 1.19 mm as size D" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "36.0 x 1.19 mm"
+      club "Published figures" {
+        section_size = "D"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "The wall is under 1.2 mm."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "30.5 x 2.0 mm as size A" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "30.5 x 2.0 mm"
+      club "Published figures" {
+        section_size = "A"
+      }
+    }
+  }
+  answer = "meets"
+  reason = "18271 mm4 and 179.1 mm2, wall exactly 2.0 mm."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "25.0 x 1.75 mm as size B" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "25.0 x 1.75 mm"
+      club "Published figures" {
+        section_size = "B"
+      }
+    }
+  }
+  answer = "meets"
+  reason = "8686 mm4 and 127.8 mm2, outside exactly 25.0 mm."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "32.0 x 1.2 mm as size B" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "32.0 x 1.2 mm"
+      club "Published figures" {
+        section_size = "B"
+      }
+    }
+  }
+  answer = "meets"
+  reason = "13790 mm4 and 116.1 mm2, wall exactly 1.2 mm."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "25.0 x 1.5 mm as size C" {
+  clause = "5.1"
+  as_built {
+    tube "1" {
+      size = "25.0 x 1.5 mm"
+      club "Published figures" {
+        section_size = "C"
+      }
+    }
+  }
+  answer = "meets"
+  reason = "7676 mm4 and 110.7 mm2, outside exactly 25.0 mm."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.1"
+  status = "computed"
+}
+
+worked_case "front hoop leaning 20 degrees" {
+  clause = "5.6"
+  as_built {
+    tube "1" {
+      part              = "front hoop"
+      angle_to_vertical = "20 deg"
+    }
+  }
+  answer = "gap"
+  reason = "Less than 20 degrees."
+  source = "Formula SAE Rules 2026, V1.0"
+  status = "confirmed"
+}
+
+worked_case "front hoop leaning 19.9 degrees" {
+  clause = "5.6"
+  as_built {
+    tube "1" {
+      part              = "front hoop"
+      angle_to_vertical = "19.9 deg"
+    }
+  }
+  answer = "meets"
+  reason = "Less than 20 degrees."
+  source = "Formula SAE Rules 2026, V1.0"
+  status = "confirmed"
+}
+
+worked_case "brace at 29.9 degrees included" {
+  clause = "5.7"
+  as_built {
+    tube "1" {
+      part             = "backstay"
+      upper_end_offset = "100 mm"
+      club "Published figures" {
+        brace_angle = "29.9 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "At least 30 degrees included."
+  source = "Formula SAE Rules 2026, V1.0"
+  status = "confirmed"
+}
+
+worked_case "steel of 304 and 400 MPa" {
+  clause = "5.4"
+  as_built {
+    tube "1" {
+      yield   = "304 MPa"
+      tensile = "400 MPa"
+    }
+  }
+  answer = "gap"
+  reason = "Yield at least 305."
+  source = "Formula SAE Rules 2026, V1.0, F.3.4.2"
   status = "confirmed"
 }

@@ -1032,3 +1032,775 @@ worked_case "anchor plate with M10" {
   source = "FIA Appendix J, Art. 253-6.2"
   status = "from memory"
 }
+
+worked_case "the left shoulder strap alone at 46 degrees" {
+  clause = "6.1"
+  as_built {
+    harness "driver" {
+      strap "left shoulder" {
+        angle_to_horizontal = "46 deg"
+      }
+      strap "right shoulder" {
+        angle_to_horizontal = "45 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "At most 45 degrees, each of them."
+  source = "FIA Appendix J, Art. 253-6.2, 2013"
+  status = "confirmed"
+}
+
+worked_case "one shoulder strap at 10.2 degrees" {
+  clause = "6.2"
+  as_built {
+    harness "driver" {
+      strap "left shoulder" {
+        angle_to_horizontal = "10 deg"
+      }
+      strap "right shoulder" {
+        angle_to_horizontal = "10.2 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "Recommended: at most 10 degrees. Advice, not a demand."
+  source = "FIA Appendix J, Art. 253-6.2, 2013"
+  status = "confirmed"
+}
+
+worked_case "the left shoulder strap alone at 10.2 degrees" {
+  clause = "6.2"
+  as_built {
+    harness "driver" {
+      strap "left shoulder" {
+        angle_to_horizontal = "10.2 deg"
+      }
+      strap "right shoulder" {
+        angle_to_horizontal = "10 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "Recommended: at most 10 degrees. Advice, not a demand."
+  source = "FIA Appendix J, Art. 253-6.2, 2013"
+  status = "confirmed"
+}
+
+worked_case "the left shoulder strap alone 20.5 degrees to the side" {
+  clause = "6.3"
+  as_built {
+    harness "driver" {
+      strap "left shoulder" {
+        sideways_angle = "20.5 deg"
+      }
+      strap "right shoulder" {
+        sideways_angle = "20 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "At most 20 degrees."
+  source = "FIA Appendix J, 1996, harness article"
+  status = "quoted by others"
+}
+
+worked_case "the right shoulder strap alone 20.5 degrees to the side" {
+  clause = "6.3"
+  as_built {
+    harness "driver" {
+      strap "left shoulder" {
+        sideways_angle = "20 deg"
+      }
+      strap "right shoulder" {
+        sideways_angle = "20.5 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "At most 20 degrees."
+  source = "FIA Appendix J, 1996, harness article"
+  status = "quoted by others"
+}
+
+worked_case "the left shoulder strap alone falling 20.5 degrees" {
+  clause = "6.6"
+  as_built {
+    harness "driver" {
+      strap "left shoulder" {
+        angle_to_horizontal = "20.5 deg"
+      }
+      strap "right shoulder" {
+        angle_to_horizontal = "20 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "Up to 20 degrees below the horizontal."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "the right shoulder strap alone falling 20.5 degrees" {
+  clause = "6.6"
+  as_built {
+    harness "driver" {
+      strap "left shoulder" {
+        angle_to_horizontal = "20 deg"
+      }
+      strap "right shoulder" {
+        angle_to_horizontal = "20.5 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "Up to 20 degrees below the horizontal."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "the right shoulder strap alone rising 10.2 degrees" {
+  clause = "6.6"
+  as_built {
+    harness "driver" {
+      strap "left shoulder" {
+        angle_to_horizontal = "0 deg"
+      }
+      strap "right shoulder" {
+        angle_to_horizontal = "-10.2 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "Up to 10 degrees above the horizontal."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "the left shoulder strap alone rising 10.2 degrees" {
+  clause = "6.6"
+  as_built {
+    harness "driver" {
+      strap "left shoulder" {
+        angle_to_horizontal = "-10.2 deg"
+      }
+      strap "right shoulder" {
+        angle_to_horizontal = "0 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "Up to 10 degrees above the horizontal."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "upright, both lap straps at 65 deg" {
+  clause = "6.7"
+  as_built {
+    harness "driver" {
+      club "Published figures" {
+        driving_position = "upright"
+      }
+      strap "left lap" {
+        angle_to_horizontal = "65 deg"
+      }
+      strap "right lap" {
+        angle_to_horizontal = "65 deg"
+      }
+    }
+  }
+  answer = "meets"
+  reason = "45 to 65 degrees."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "upright, both lap straps at 65.5 deg" {
+  clause = "6.7"
+  as_built {
+    harness "driver" {
+      club "Published figures" {
+        driving_position = "upright"
+      }
+      strap "left lap" {
+        angle_to_horizontal = "65.5 deg"
+      }
+      strap "right lap" {
+        angle_to_horizontal = "65.5 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "45 to 65 degrees."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "upright, both lap straps at 45 deg" {
+  clause = "6.7"
+  as_built {
+    harness "driver" {
+      club "Published figures" {
+        driving_position = "upright"
+      }
+      strap "left lap" {
+        angle_to_horizontal = "45 deg"
+      }
+      strap "right lap" {
+        angle_to_horizontal = "45 deg"
+      }
+    }
+  }
+  answer = "meets"
+  reason = "45 to 65 degrees."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "upright, both lap straps at 44.5 deg" {
+  clause = "6.7"
+  as_built {
+    harness "driver" {
+      club "Published figures" {
+        driving_position = "upright"
+      }
+      strap "left lap" {
+        angle_to_horizontal = "44.5 deg"
+      }
+      strap "right lap" {
+        angle_to_horizontal = "44.5 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "45 to 65 degrees."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "reclined, both lap straps at 80 deg" {
+  clause = "6.7"
+  as_built {
+    harness "driver" {
+      club "Published figures" {
+        driving_position = "reclined"
+      }
+      strap "left lap" {
+        angle_to_horizontal = "80 deg"
+      }
+      strap "right lap" {
+        angle_to_horizontal = "80 deg"
+      }
+    }
+  }
+  answer = "meets"
+  reason = "60 to 80 degrees."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "reclined, both lap straps at 80.5 deg" {
+  clause = "6.7"
+  as_built {
+    harness "driver" {
+      club "Published figures" {
+        driving_position = "reclined"
+      }
+      strap "left lap" {
+        angle_to_horizontal = "80.5 deg"
+      }
+      strap "right lap" {
+        angle_to_horizontal = "80.5 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "60 to 80 degrees."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "reclined, both lap straps at 60 deg" {
+  clause = "6.7"
+  as_built {
+    harness "driver" {
+      club "Published figures" {
+        driving_position = "reclined"
+      }
+      strap "left lap" {
+        angle_to_horizontal = "60 deg"
+      }
+      strap "right lap" {
+        angle_to_horizontal = "60 deg"
+      }
+    }
+  }
+  answer = "meets"
+  reason = "60 to 80 degrees."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "reclined, both lap straps at 59.5 deg" {
+  clause = "6.7"
+  as_built {
+    harness "driver" {
+      club "Published figures" {
+        driving_position = "reclined"
+      }
+      strap "left lap" {
+        angle_to_horizontal = "59.5 deg"
+      }
+      strap "right lap" {
+        angle_to_horizontal = "59.5 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "60 to 80 degrees."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "upright, the right lap strap alone at 66 degrees" {
+  clause = "6.7"
+  as_built {
+    harness "driver" {
+      club "Published figures" {
+        driving_position = "upright"
+      }
+      strap "left lap" {
+        angle_to_horizontal = "60 deg"
+      }
+      strap "right lap" {
+        angle_to_horizontal = "66 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "45 to 65 degrees, each of them."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "mounts 174 mm apart, 2026" {
+  clause = "6.8"
+  as_built {
+    harness "driver" {
+      shoulder_spacing = "174 mm"
+    }
+  }
+  answer = "gap"
+  reason = "175 to 235 mm."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "mounts 235 mm apart, 2026" {
+  clause = "6.8"
+  as_built {
+    harness "driver" {
+      shoulder_spacing = "235 mm"
+    }
+  }
+  answer = "meets"
+  reason = "175 to 235 mm."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "mounts 235 mm apart, 2026, a little more" {
+  clause = "6.8"
+  as_built {
+    harness "driver" {
+      shoulder_spacing = "235.5 mm"
+    }
+  }
+  answer = "gap"
+  reason = "175 to 235 mm."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "mounts 178 mm apart, 2014" {
+  clause = "6.9"
+  as_built {
+    harness "driver" {
+      shoulder_spacing = "178 mm"
+    }
+  }
+  answer = "meets"
+  reason = "178 to 229 mm."
+  source = "Formula SAE Rules 2014"
+  status = "quoted by others"
+}
+
+worked_case "mounts 177 mm apart, 2014" {
+  clause = "6.9"
+  as_built {
+    harness "driver" {
+      shoulder_spacing = "177 mm"
+    }
+  }
+  answer = "gap"
+  reason = "178 to 229 mm."
+  source = "Formula SAE Rules 2014"
+  status = "quoted by others"
+}
+
+worked_case "mounts 229 mm apart, 2014" {
+  clause = "6.9"
+  as_built {
+    harness "driver" {
+      shoulder_spacing = "229 mm"
+    }
+  }
+  answer = "meets"
+  reason = "178 to 229 mm."
+  source = "Formula SAE Rules 2014"
+  status = "quoted by others"
+}
+
+worked_case "mounts 229 mm apart, 2014, a little more" {
+  clause = "6.9"
+  as_built {
+    harness "driver" {
+      shoulder_spacing = "229.5 mm"
+    }
+  }
+  answer = "gap"
+  reason = "178 to 229 mm."
+  source = "Formula SAE Rules 2014"
+  status = "quoted by others"
+}
+
+worked_case "one belt, 14.9 kN" {
+  clause = "6.10"
+  as_built {
+    harness "driver" {
+      strap "left lap" {
+        anchorage {
+          club "Published figures" {
+            design_load = "14.9 kN"
+            belts_here  = 1
+          }
+        }
+      }
+    }
+  }
+  answer = "gap"
+  reason = "15 kN for one belt."
+  source = "Formula SAE Rules 2026, V1.0, F.7.9.1"
+  status = "confirmed"
+}
+
+worked_case "two belts at one point, 29.9 kN" {
+  clause = "6.10"
+  as_built {
+    harness "driver" {
+      strap "left lap" {
+        anchorage {
+          club "Published figures" {
+            design_load = "29.9 kN"
+            belts_here  = 2
+          }
+        }
+      }
+    }
+  }
+  answer = "gap"
+  reason = "30 kN for two."
+  source = "Formula SAE Rules 2026, V1.0, F.7.9.1"
+  status = "confirmed"
+}
+
+worked_case "tab of 1.59 mm" {
+  clause = "6.11"
+  as_built {
+    harness "driver" {
+      strap "left lap" {
+        anchorage {
+          tab_thickness = "1.59 mm"
+          bolt_diameter = "10 mm"
+        }
+      }
+    }
+  }
+  answer = "gap"
+  reason = "At least 1.6 mm."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "confirmed"
+}
+
+worked_case "crotch strap on 7.9 mm" {
+  clause = "6.12"
+  as_built {
+    harness "driver" {
+      strap "crotch" {
+        anchorage {
+          tab_thickness = "2 mm"
+          bolt_diameter = "7.9 mm"
+        }
+      }
+    }
+  }
+  answer = "gap"
+  reason = "8 mm or 5/16 in, which is 7.94 mm."
+  source = "Formula SAE Rules 2026, V1.0, T.2"
+  status = "computed"
+}
+
+worked_case "speedway harness falling 10.1 degrees" {
+  clause = "6.13"
+  as_built {
+    harness "driver" {
+      shoulder_distance_behind_seat = "250 mm"
+      shoulder_spacing              = "150 mm"
+      strap "left shoulder" {
+        angle_to_horizontal = "10.1 deg"
+      }
+      strap "right shoulder" {
+        angle_to_horizontal = "10.1 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "1 to 10 degrees down, at most 250 mm behind, at most 150 mm apart."
+  source = "NZ Speedway rulebook 2010, harness section"
+  status = "confirmed"
+}
+
+worked_case "speedway harness falling 0.9 degrees" {
+  clause = "6.13"
+  as_built {
+    harness "driver" {
+      shoulder_distance_behind_seat = "250 mm"
+      shoulder_spacing              = "150 mm"
+      strap "left shoulder" {
+        angle_to_horizontal = "0.9 deg"
+      }
+      strap "right shoulder" {
+        angle_to_horizontal = "0.9 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "1 to 10 degrees down, at most 250 mm behind, at most 150 mm apart."
+  source = "NZ Speedway rulebook 2010, harness section"
+  status = "confirmed"
+}
+
+worked_case "speedway harness 251 mm behind the seat" {
+  clause = "6.13"
+  as_built {
+    harness "driver" {
+      shoulder_distance_behind_seat = "251 mm"
+      shoulder_spacing              = "150 mm"
+      strap "left shoulder" {
+        angle_to_horizontal = "10 deg"
+      }
+      strap "right shoulder" {
+        angle_to_horizontal = "10 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "1 to 10 degrees down, at most 250 mm behind, at most 150 mm apart."
+  source = "NZ Speedway rulebook 2010, harness section"
+  status = "confirmed"
+}
+
+worked_case "speedway harness 151 mm apart" {
+  clause = "6.13"
+  as_built {
+    harness "driver" {
+      shoulder_distance_behind_seat = "250 mm"
+      shoulder_spacing              = "151 mm"
+      strap "left shoulder" {
+        angle_to_horizontal = "10 deg"
+      }
+      strap "right shoulder" {
+        angle_to_horizontal = "10 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "1 to 10 degrees down, at most 250 mm behind, at most 150 mm apart."
+  source = "NZ Speedway rulebook 2010, harness section"
+  status = "confirmed"
+}
+
+worked_case "speedway harness falling 1 degree" {
+  clause = "6.13"
+  as_built {
+    harness "driver" {
+      shoulder_distance_behind_seat = "250 mm"
+      shoulder_spacing              = "150 mm"
+      strap "left shoulder" {
+        angle_to_horizontal = "1 deg"
+      }
+      strap "right shoulder" {
+        angle_to_horizontal = "1 deg"
+      }
+    }
+  }
+  answer = "meets"
+  reason = "1 to 10 degrees down."
+  source = "NZ Speedway rulebook 2010, harness section"
+  status = "confirmed"
+}
+
+worked_case "speedway harness, the right strap alone level" {
+  clause = "6.13"
+  as_built {
+    harness "driver" {
+      shoulder_distance_behind_seat = "200 mm"
+      shoulder_spacing              = "120 mm"
+      strap "left shoulder" {
+        angle_to_horizontal = "5 deg"
+      }
+      strap "right shoulder" {
+        angle_to_horizontal = "0 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "At least 1 degree down, each of them."
+  source = "NZ Speedway rulebook 2010, harness section"
+  status = "confirmed"
+}
+
+worked_case "speedway harness, the right strap alone at 11 degrees" {
+  clause = "6.13"
+  as_built {
+    harness "driver" {
+      shoulder_distance_behind_seat = "200 mm"
+      shoulder_spacing              = "120 mm"
+      strap "left shoulder" {
+        angle_to_horizontal = "5 deg"
+      }
+      strap "right shoulder" {
+        angle_to_horizontal = "11 deg"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "At most 10 degrees down, each of them."
+  source = "NZ Speedway rulebook 2010, harness section"
+  status = "confirmed"
+}
+
+worked_case "anchor plate of 39.5 cm2" {
+  clause = "6.15"
+  as_built {
+    harness "driver" {
+      strap "left lap" {
+        anchorage {
+          fixed_to        = "shell"
+          plate_area      = "39.5 cm2"
+          plate_thickness = "3 mm"
+          bolt_diameter   = "7/16 in"
+        }
+      }
+    }
+  }
+  answer = "gap"
+  reason = "40 cm2."
+  source = "FIA Appendix J, Art. 253-6.2"
+  status = "from memory"
+}
+
+worked_case "anchor plate of 2.9 mm" {
+  clause = "6.15"
+  as_built {
+    harness "driver" {
+      strap "left lap" {
+        anchorage {
+          fixed_to        = "shell"
+          plate_area      = "40 cm2"
+          plate_thickness = "2.9 mm"
+          bolt_diameter   = "7/16 in"
+        }
+      }
+    }
+  }
+  answer = "gap"
+  reason = "3 mm."
+  source = "FIA Appendix J, Art. 253-6.2"
+  status = "from memory"
+}
+
+worked_case "anchor plate with 11 mm" {
+  clause = "6.15"
+  as_built {
+    harness "driver" {
+      strap "left lap" {
+        anchorage {
+          fixed_to        = "shell"
+          plate_area      = "40 cm2"
+          plate_thickness = "3 mm"
+          bolt_diameter   = "11 mm"
+        }
+      }
+    }
+  }
+  answer = "gap"
+  reason = "M12 or 7/16 UNF, which is 11.11 mm."
+  source = "FIA Appendix J, Art. 253-6.2"
+  status = "from memory"
+}
+
+worked_case "shoulder strap of 2440 daN" {
+  clause = "6.16"
+  as_built {
+    harness "driver" {
+      strap "left shoulder" {
+        club "Published figures" {
+          tested_strength = "2440 daN"
+        }
+      }
+      strap "left lap" {
+        club "Published figures" {
+          tested_strength = "2450 daN"
+        }
+      }
+      strap "crotch" {
+        club "Published figures" {
+          tested_strength = "1130 daN"
+        }
+      }
+    }
+  }
+  answer = "gap"
+  reason = "2450 daN at the shoulder."
+  source = "FIA 8853/98, tests of the straps"
+  status = "quoted by others"
+}
+
+worked_case "lap strap of 2440 daN" {
+  clause = "6.16"
+  as_built {
+    harness "driver" {
+      strap "left shoulder" {
+        club "Published figures" {
+          tested_strength = "2450 daN"
+        }
+      }
+      strap "left lap" {
+        club "Published figures" {
+          tested_strength = "2440 daN"
+        }
+      }
+      strap "crotch" {
+        club "Published figures" {
+          tested_strength = "1130 daN"
+        }
+      }
+    }
+  }
+  answer = "gap"
+  reason = "2450 daN at the lap."
+  source = "FIA 8853/98, tests of the straps"
+  status = "quoted by others"
+}

@@ -416,3 +416,190 @@ worked_case "helmet 60 mm from the restraint" {
   source = "MSUK NCR 2026, p. 271"
   status = "confirmed"
 }
+
+worked_case "support on M6" {
+  clause = "7.1"
+  as_built {
+    seat "driver" {
+      seat_mount "front left" {
+        bolt_diameter     = "6 mm"
+        counterplate_area = "40 cm2"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "M8."
+  source = "MSUK NCR 2026, Ch. 7 App. 7 Art. 2.10 to 2.22, and FIA Appendix J, Art. 253-16"
+  status = "confirmed"
+}
+
+worked_case "seat bolted with 5/16 in" {
+  clause = "7.3"
+  as_built {
+    seat "driver" {
+      seat_mount "front left" {
+        seat_bolt_diameter = "5/16 in"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "5/16 in is 7.94 mm, under M8."
+  source = "MSUK NCR 2026, Ch. 7 App. 7 Art. 2.10 to 2.22, and FIA Appendix J, Art. 253-16"
+  status = "computed"
+}
+
+worked_case "steel support of 2.9 mm" {
+  clause = "7.4"
+  as_built {
+    seat "driver" {
+      seat_mount "front left" {
+        support_material  = "steel"
+        support_thickness = "2.9 mm"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "3 mm of steel."
+  source = "MSUK NCR 2026, Ch. 7 App. 7 Art. 2.10 to 2.22, and FIA Appendix J, Art. 253-16"
+  status = "confirmed"
+}
+
+worked_case "light-alloy support of 4.9 mm" {
+  clause = "7.4"
+  as_built {
+    seat "driver" {
+      seat_mount "front left" {
+        support_material  = "light alloy"
+        support_thickness = "4.9 mm"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "5 mm of light alloy."
+  source = "MSUK NCR 2026, Ch. 7 App. 7 Art. 2.10 to 2.22, and FIA Appendix J, Art. 253-16"
+  status = "confirmed"
+}
+
+worked_case "seat tube with a yield of 350: 35 x 2.5 mm" {
+  clause = "7.6"
+  as_built {
+    tube "1" {
+      part  = "seat tube"
+      size  = "35 x 2.5 mm"
+      yield = "350 MPa"
+    }
+  }
+  answer = "meets"
+  reason = "On the limit, which meets."
+  source = "MSUK NCR 2026, p. 271"
+  status = "confirmed"
+}
+
+worked_case "seat tube with a yield of 350: 34.9 x 2.5 mm" {
+  clause = "7.6"
+  as_built {
+    tube "1" {
+      part  = "seat tube"
+      size  = "34.9 x 2.5 mm"
+      yield = "350 MPa"
+    }
+  }
+  answer = "gap"
+  reason = "35 x 2.5 mm at least."
+  source = "MSUK NCR 2026, p. 271"
+  status = "confirmed"
+}
+
+worked_case "seat tube with a yield of 350: 35 x 2.49 mm" {
+  clause = "7.6"
+  as_built {
+    tube "1" {
+      part  = "seat tube"
+      size  = "35 x 2.49 mm"
+      yield = "350 MPa"
+    }
+  }
+  answer = "gap"
+  reason = "35 x 2.5 mm at least."
+  source = "MSUK NCR 2026, p. 271"
+  status = "confirmed"
+}
+
+worked_case "seat tube with a yield of 349" {
+  clause = "7.6"
+  as_built {
+    tube "1" {
+      part  = "seat tube"
+      size  = "35 x 2.5 mm"
+      yield = "349 MPa"
+    }
+  }
+  answer = "gap"
+  reason = "Yield of 350."
+  source = "MSUK NCR 2026, p. 271"
+  status = "confirmed"
+}
+
+worked_case "bush of 12.9 mm for M8" {
+  clause = "7.7"
+  as_built {
+    seat "driver" {
+      seat_mount "front left" {
+        fixed_to      = "cross tube"
+        bolt_diameter = "8 mm"
+        bush_diameter = "12.9 mm"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "13 mm for M8."
+  source = "MSUK NCR 2026, p. 271"
+  status = "confirmed"
+}
+
+worked_case "bush of 15 mm for M10" {
+  clause = "7.7"
+  as_built {
+    seat "driver" {
+      seat_mount "front left" {
+        fixed_to      = "cross tube"
+        bolt_diameter = "10 mm"
+        bush_diameter = "15 mm"
+      }
+    }
+  }
+  answer = "meets"
+  reason = "15 mm for M10."
+  source = "MSUK NCR 2026, p. 271"
+  status = "confirmed"
+}
+
+worked_case "bush of 14.9 mm for M10" {
+  clause = "7.7"
+  as_built {
+    seat "driver" {
+      seat_mount "front left" {
+        fixed_to      = "cross tube"
+        bolt_diameter = "10 mm"
+        bush_diameter = "14.9 mm"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "15 mm for M10."
+  source = "MSUK NCR 2026, p. 271"
+  status = "confirmed"
+}
+
+worked_case "helmet 51 mm from the restraint" {
+  clause = "7.9"
+  as_built {
+    seat "driver" {
+      head_support_gap = "51 mm"
+    }
+  }
+  answer = "gap"
+  reason = "At most 50 mm."
+  source = "MSUK NCR 2026, p. 271"
+  status = "confirmed"
+}

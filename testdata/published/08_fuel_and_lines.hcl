@@ -608,3 +608,420 @@ worked_case "pump of 15 psi" {
   source = "FIA Appendix J, Art. 285"
   status = "computed"
 }
+
+worked_case "fuel line by clause 8.1: 70 bar at 135 degC" {
+  clause = "8.1"
+  as_built {
+    line "1" {
+      fluid             = "fuel"
+      burst_pressure    = "70 bar"
+      rated_temperature = "135 degC"
+    }
+  }
+  answer = "meets"
+  reason = "Exactly the figures."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "fuel line by clause 8.1: 69.5 bar at 135 degC" {
+  clause = "8.1"
+  as_built {
+    line "1" {
+      fluid             = "fuel"
+      burst_pressure    = "69.5 bar"
+      rated_temperature = "135 degC"
+    }
+  }
+  answer = "gap"
+  reason = "70 bar are asked for."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "fuel line by clause 8.1: 70 bar at 134 degC" {
+  clause = "8.1"
+  as_built {
+    line "1" {
+      fluid             = "fuel"
+      burst_pressure    = "70 bar"
+      rated_temperature = "134 degC"
+    }
+  }
+  answer = "gap"
+  reason = "135 degC are asked for."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "engine oil line by clause 8.1: 70 bar at 232 degC" {
+  clause = "8.1"
+  as_built {
+    line "1" {
+      fluid             = "engine oil"
+      burst_pressure    = "70 bar"
+      rated_temperature = "232 degC"
+    }
+  }
+  answer = "meets"
+  reason = "Exactly the figures."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "engine oil line by clause 8.1: 69.5 bar at 232 degC" {
+  clause = "8.1"
+  as_built {
+    line "1" {
+      fluid             = "engine oil"
+      burst_pressure    = "69.5 bar"
+      rated_temperature = "232 degC"
+    }
+  }
+  answer = "gap"
+  reason = "70 bar are asked for."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "engine oil line by clause 8.1: 70 bar at 231 degC" {
+  clause = "8.1"
+  as_built {
+    line "1" {
+      fluid             = "engine oil"
+      burst_pressure    = "70 bar"
+      rated_temperature = "231 degC"
+    }
+  }
+  answer = "gap"
+  reason = "232 degC are asked for."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "hydraulic oil line by clause 8.1: 280 bar at 232 degC" {
+  clause = "8.1"
+  as_built {
+    line "1" {
+      fluid             = "hydraulic oil"
+      burst_pressure    = "280 bar"
+      rated_temperature = "232 degC"
+    }
+  }
+  answer = "meets"
+  reason = "Exactly the figures."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "hydraulic oil line by clause 8.1: 279 bar at 232 degC" {
+  clause = "8.1"
+  as_built {
+    line "1" {
+      fluid             = "hydraulic oil"
+      burst_pressure    = "279 bar"
+      rated_temperature = "232 degC"
+    }
+  }
+  answer = "gap"
+  reason = "280 bar are asked for."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "hydraulic oil line by clause 8.1: 280 bar at 231 degC" {
+  clause = "8.1"
+  as_built {
+    line "1" {
+      fluid             = "hydraulic oil"
+      burst_pressure    = "280 bar"
+      rated_temperature = "231 degC"
+    }
+  }
+  answer = "gap"
+  reason = "232 degC are asked for."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "engine oil line by clause 8.4: 70 bar at 135 degC" {
+  clause = "8.4"
+  as_built {
+    line "1" {
+      fluid             = "engine oil"
+      burst_pressure    = "70 bar"
+      rated_temperature = "135 degC"
+    }
+  }
+  answer = "meets"
+  reason = "Exactly the figures."
+  source = "FFSA off-road rules"
+  status = "quoted by others"
+}
+
+worked_case "engine oil line by clause 8.4: 69.5 bar at 135 degC" {
+  clause = "8.4"
+  as_built {
+    line "1" {
+      fluid             = "engine oil"
+      burst_pressure    = "69.5 bar"
+      rated_temperature = "135 degC"
+    }
+  }
+  answer = "gap"
+  reason = "70 bar are asked for."
+  source = "FFSA off-road rules"
+  status = "quoted by others"
+}
+
+worked_case "engine oil line by clause 8.4: 70 bar at 134 degC" {
+  clause = "8.4"
+  as_built {
+    line "1" {
+      fluid             = "engine oil"
+      burst_pressure    = "70 bar"
+      rated_temperature = "134 degC"
+    }
+  }
+  answer = "gap"
+  reason = "135 degC are asked for."
+  source = "FFSA off-road rules"
+  status = "quoted by others"
+}
+
+worked_case "hydraulic oil line by clause 8.4: 70 bar at 232 degC" {
+  clause = "8.4"
+  as_built {
+    line "1" {
+      fluid             = "hydraulic oil"
+      burst_pressure    = "70 bar"
+      rated_temperature = "232 degC"
+    }
+  }
+  answer = "meets"
+  reason = "Exactly the figures."
+  source = "FFSA off-road rules"
+  status = "quoted by others"
+}
+
+worked_case "hydraulic oil line by clause 8.4: 69.5 bar at 232 degC" {
+  clause = "8.4"
+  as_built {
+    line "1" {
+      fluid             = "hydraulic oil"
+      burst_pressure    = "69.5 bar"
+      rated_temperature = "232 degC"
+    }
+  }
+  answer = "gap"
+  reason = "70 bar are asked for."
+  source = "FFSA off-road rules"
+  status = "quoted by others"
+}
+
+worked_case "hydraulic oil line by clause 8.4: 70 bar at 231 degC" {
+  clause = "8.4"
+  as_built {
+    line "1" {
+      fluid             = "hydraulic oil"
+      burst_pressure    = "70 bar"
+      rated_temperature = "231 degC"
+    }
+  }
+  answer = "gap"
+  reason = "232 degC are asked for."
+  source = "FFSA off-road rules"
+  status = "quoted by others"
+}
+
+worked_case "fuel line by clause 8.2: 1000 psi at 250 degF" {
+  clause = "8.2"
+  as_built {
+    line "1" {
+      fluid             = "fuel"
+      burst_pressure    = "1000 psi"
+      rated_temperature = "250 degF"
+    }
+  }
+  answer = "meets"
+  reason = "Exactly the figures."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "fuel line by clause 8.2: 995 psi at 250 degF" {
+  clause = "8.2"
+  as_built {
+    line "1" {
+      fluid             = "fuel"
+      burst_pressure    = "995 psi"
+      rated_temperature = "250 degF"
+    }
+  }
+  answer = "gap"
+  reason = "1000 psi are asked for."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "fuel line by clause 8.2: 1000 psi at 249.5 degF" {
+  clause = "8.2"
+  as_built {
+    line "1" {
+      fluid             = "fuel"
+      burst_pressure    = "1000 psi"
+      rated_temperature = "249.5 degF"
+    }
+  }
+  answer = "gap"
+  reason = "250 degF are asked for."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "engine oil line by clause 8.2: 70 bar at 232 degC" {
+  clause = "8.2"
+  as_built {
+    line "1" {
+      fluid             = "engine oil"
+      burst_pressure    = "70 bar"
+      rated_temperature = "232 degC"
+    }
+  }
+  answer = "meets"
+  reason = "Exactly the figures."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "engine oil line by clause 8.2: 69.5 bar at 232 degC" {
+  clause = "8.2"
+  as_built {
+    line "1" {
+      fluid             = "engine oil"
+      burst_pressure    = "69.5 bar"
+      rated_temperature = "232 degC"
+    }
+  }
+  answer = "gap"
+  reason = "70 bar are asked for."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "engine oil line by clause 8.2: 70 bar at 231.5 degC" {
+  clause = "8.2"
+  as_built {
+    line "1" {
+      fluid             = "engine oil"
+      burst_pressure    = "70 bar"
+      rated_temperature = "231.5 degC"
+    }
+  }
+  answer = "gap"
+  reason = "232 degC are asked for."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "hydraulic oil line by clause 8.2: 4000 psi at 232 degC" {
+  clause = "8.2"
+  as_built {
+    line "1" {
+      fluid             = "hydraulic oil"
+      burst_pressure    = "4000 psi"
+      rated_temperature = "232 degC"
+    }
+  }
+  answer = "meets"
+  reason = "Exactly the figures."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "hydraulic oil line by clause 8.2: 3990 psi at 232 degC" {
+  clause = "8.2"
+  as_built {
+    line "1" {
+      fluid             = "hydraulic oil"
+      burst_pressure    = "3990 psi"
+      rated_temperature = "232 degC"
+    }
+  }
+  answer = "gap"
+  reason = "4000 psi are asked for."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "hydraulic oil line by clause 8.2: 4000 psi at 231.5 degC" {
+  clause = "8.2"
+  as_built {
+    line "1" {
+      fluid             = "hydraulic oil"
+      burst_pressure    = "4000 psi"
+      rated_temperature = "231.5 degC"
+    }
+  }
+  answer = "gap"
+  reason = "232 degC are asked for."
+  source = "FIA Appendix J, Art. 253-3.2, 2007 and 2010, and Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "hydraulics at 141 bar, bursting at 280" {
+  clause = "8.3"
+  as_built {
+    line "1" {
+      fluid            = "hydraulic oil"
+      working_pressure = "141 bar"
+      burst_pressure   = "280 bar"
+    }
+  }
+  answer = "gap"
+  reason = "Twice the working pressure, over 140 bar."
+  source = "FIA Appendix J, Art. 283"
+  status = "quoted by others"
+}
+
+worked_case "aluminium container of 0.0585 in" {
+  clause = "8.5"
+  as_built {
+    fuel_cell {
+      container_material  = "aluminium"
+      container_thickness = "0.0585 in"
+    }
+  }
+  answer = "gap"
+  reason = "0.036 in of steel, 0.059 in of aluminium, 0.125 in of polymer."
+  source = "NASA CCR 15.4, 2009"
+  status = "quoted by others"
+}
+
+worked_case "polyethylene container of 0.124 in" {
+  clause = "8.5"
+  as_built {
+    fuel_cell {
+      container_material  = "polyethylene"
+      container_thickness = "0.124 in"
+    }
+  }
+  answer = "gap"
+  reason = "0.036 in of steel, 0.059 in of aluminium, 0.125 in of polymer."
+  source = "NASA CCR 15.4, 2009"
+  status = "quoted by others"
+}
+
+worked_case "steel container of 0.0355 in" {
+  clause = "8.5"
+  as_built {
+    fuel_cell {
+      container_material  = "steel"
+      container_thickness = "0.0355 in"
+    }
+  }
+  answer = "gap"
+  reason = "0.036 in of steel, 0.059 in of aluminium, 0.125 in of polymer."
+  source = "NASA CCR 15.4, 2009"
+  status = "quoted by others"
+}

@@ -519,3 +519,132 @@ worked_case "extinguisher of 0.8 kg" {
   source = "Formula SAE Rules 2026, V1.0"
   status = "confirmed"
 }
+
+worked_case "AFFF of 2.39 l" {
+  clause = "9.1"
+  as_built {
+    extinguisher "1" {
+      agent        = "AFFF"
+      agent_volume = "2.39 l"
+      agent_mass   = "none"
+    }
+  }
+  answer = "gap"
+  reason = "2.4 l of AFFF."
+  source = "MSUK NCR 2026, Ch. 7 App. 6 Art. 3.3, and FIA Appendix J, Art. 253-7.3.3"
+  status = "confirmed"
+}
+
+worked_case "powder of 1.99 kg" {
+  clause = "9.1"
+  as_built {
+    extinguisher "1" {
+      agent        = "powder"
+      agent_mass   = "1.99 kg"
+      agent_volume = "none"
+    }
+  }
+  answer = "gap"
+  reason = "2.0 kg of powder."
+  source = "MSUK NCR 2026, Ch. 7 App. 6 Art. 3.3, and FIA Appendix J, Art. 253-7.3.3"
+  status = "confirmed"
+}
+
+worked_case "powder at 7.9 bar" {
+  clause = "9.2"
+  as_built {
+    extinguisher "1" {
+      agent    = "powder"
+      pressure = "7.9 bar"
+    }
+  }
+  answer = "gap"
+  reason = "8 to 13.5 bar."
+  source = "MSUK NCR 2026, Ch. 7 App. 6 Art. 3.3"
+  status = "confirmed"
+}
+
+worked_case "powder at 13.6 bar" {
+  clause = "9.2"
+  as_built {
+    extinguisher "1" {
+      agent    = "powder"
+      pressure = "13.6 bar"
+    }
+  }
+  answer = "gap"
+  reason = "8 to 13.5 bar."
+  source = "MSUK NCR 2026, Ch. 7 App. 6 Art. 3.3"
+  status = "confirmed"
+}
+
+worked_case "mounting for 24.9 g" {
+  clause = "9.3"
+  as_built {
+    extinguisher "1" {
+      mount_rating = "24.9 g0"
+      straps       = 2
+      anti_torpedo = true
+    }
+  }
+  answer = "gap"
+  reason = "25 g."
+  source = "MSUK NCR 2026, Ch. 7 App. 6 Art. 3.3"
+  status = "confirmed"
+}
+
+worked_case "bottle 299 mm from the edges" {
+  clause = "9.6"
+  as_built {
+    fire_system {
+      fire_bottle "1" {
+        distance_from_body_edge = "299 mm"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "At least 300 mm."
+  source = "FIA Appendix J, Art. 253-7.2"
+  status = "quoted by others"
+}
+
+worked_case "E of 79 mm in a circle of 100 mm" {
+  clause = "9.8"
+  as_built {
+    fire_system {
+      outside_mark_diameter      = "100 mm"
+      outside_mark_letter_height = "79 mm"
+    }
+  }
+  answer = "gap"
+  reason = "The letter has at least 80 mm."
+  source = "MSUK NCR 2026, p. 287"
+  status = "confirmed"
+}
+
+worked_case "E of 80 mm in a circle of 99 mm" {
+  clause = "9.8"
+  as_built {
+    fire_system {
+      outside_mark_diameter      = "99 mm"
+      outside_mark_letter_height = "80 mm"
+    }
+  }
+  answer = "gap"
+  reason = "The circle has at least 100 mm."
+  source = "MSUK NCR 2026, p. 287"
+  status = "confirmed"
+}
+
+worked_case "extinguisher of 0.89 kg" {
+  clause = "9.9"
+  as_built {
+    extinguisher "1" {
+      agent_mass = "0.89 kg"
+    }
+  }
+  answer = "gap"
+  reason = "0.9 kg."
+  source = "Formula SAE Rules 2026, V1.0"
+  status = "confirmed"
+}

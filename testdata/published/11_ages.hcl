@@ -1261,3 +1261,125 @@ worked_case "tyre 408" {
   source = "DOT date code since 2000"
   status = "quoted by others"
 }
+
+worked_case "SFI 28.3 cell a day over five years" {
+  clause = "11.3"
+  on     = "2025-06-11"
+  as_built {
+    fuel_cell {
+      standard = "SFI 28.3"
+      made     = "2020-06-10"
+    }
+  }
+  answer = "gap"
+  reason = "Five years."
+  source = "SFI 28.3, technical committee, June 2022"
+  status = "computed"
+}
+
+worked_case "bladder of five years" {
+  clause = "11.4"
+  on     = "2009-06-01"
+  as_built {
+    fuel_cell {
+      standard = "FT3"
+      made     = "2004-06-01"
+    }
+  }
+  answer = "meets"
+  reason = "Not older than five years."
+  source = "NASA CCR 15.4, 2009"
+  status = "quoted by others"
+}
+
+worked_case "bladder of five years and a day" {
+  clause = "11.4"
+  on     = "2009-06-02"
+  as_built {
+    fuel_cell {
+      standard = "FT3"
+      made     = "2004-06-01"
+    }
+  }
+  answer = "gap"
+  reason = "Older than five years should not be used: advice."
+  source = "NASA CCR 15.4, 2009"
+  status = "quoted by others"
+}
+
+worked_case "SFI 28.1 cell re-certified early" {
+  clause = "11.2"
+  on     = "2026-09-02"
+  as_built {
+    fuel_cell {
+      standard    = "SFI 28.1"
+      made        = "2020-06-10"
+      recertified = "2024-09-01"
+    }
+  }
+  answer = "gap"
+  reason = "Two years from the re-certification."
+  source = "SFI 28.1, technical committee, June 2022"
+  status = "computed"
+}
+
+worked_case "SFI 28.1 cell re-certified late" {
+  clause = "11.2"
+  on     = "2027-07-01"
+  as_built {
+    fuel_cell {
+      standard    = "SFI 28.1"
+      made        = "2020-06-10"
+      recertified = "2026-02-01"
+    }
+  }
+  answer = "gap"
+  reason = "Five years and two are seven."
+  source = "SFI 28.1, technical committee, June 2022"
+  status = "computed"
+}
+
+worked_case "tyre 1020" {
+  clause = "11.15"
+  as_built {
+    wheel "front left" {
+      tyre {
+        date_code = "1020"
+      }
+    }
+  }
+  answer = "meets"
+  reason = "Week 10 of 2020."
+  source = "DOT date code since 2000"
+  status = "computed"
+}
+
+worked_case "tyre 1921" {
+  clause = "11.15"
+  as_built {
+    wheel "front left" {
+      tyre {
+        date_code = "1921"
+      }
+    }
+  }
+  answer = "meets"
+  reason = "Week 19 of 2021."
+  source = "DOT date code since 2000"
+  status = "computed"
+}
+
+worked_case "tyre 0021" {
+  clause = "11.15"
+  as_built {
+    wheel "front left" {
+      tyre {
+        date_code = "0021"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "There is no week 0."
+  source = "DOT date code since 2000"
+  status = "computed"
+}

@@ -258,3 +258,86 @@ worked_case "nine lamps to the front" {
   source = "FFSA off-road rules"
   status = "quoted by others"
 }
+
+worked_case "eye of 59 mm" {
+  clause = "12.2"
+  as_built {
+    towing_eye "front" {
+      inner_diameter = "59 mm"
+      opening_area   = "27.3 cm2"
+    }
+  }
+  answer = "gap"
+  reason = "At least 60 mm."
+  source = "MSUK towing-eye rule"
+  status = "quoted by others"
+}
+
+worked_case "eye that is not round, 79 cm2" {
+  clause = "12.1"
+  as_built {
+    towing_eye "front" {
+      inner_diameter = "none"
+      opening_area   = "79 cm2"
+    }
+  }
+  answer = "meets"
+  reason = "29 to 79 cm2."
+  source = "DMSB regulations, Art. 26.1"
+  status = "quoted by others"
+}
+
+worked_case "eye that is not round, 80 cm2" {
+  clause = "12.1"
+  as_built {
+    towing_eye "front" {
+      inner_diameter = "none"
+      opening_area   = "80 cm2"
+    }
+  }
+  answer = "gap"
+  reason = "29 to 79 cm2."
+  source = "DMSB regulations, Art. 26.1"
+  status = "quoted by others"
+}
+
+worked_case "eye that is not round, 28.9 cm2" {
+  clause = "12.1"
+  as_built {
+    towing_eye "front" {
+      inner_diameter = "none"
+      opening_area   = "28.9 cm2"
+    }
+  }
+  answer = "gap"
+  reason = "29 to 79 cm2."
+  source = "DMSB regulations, Art. 26.1"
+  status = "quoted by others"
+}
+
+worked_case "round eye of 100 mm of which the opening is 80 cm2" {
+  clause = "12.1"
+  as_built {
+    towing_eye "front" {
+      inner_diameter = "100 mm"
+      opening_area   = "80 cm2"
+    }
+  }
+  answer = "meets"
+  reason = "100 mm is enough, whatever the opening."
+  source = "DMSB regulations, Art. 26.1"
+  status = "computed"
+}
+
+worked_case "triangle of 119 mm" {
+  clause = "12.3"
+  as_built {
+    circuit_breaker {
+      outside_mark_base = "119 mm"
+    }
+  }
+  answer = "gap"
+  reason = "Base of at least 120 mm."
+  source = "MSUK NCR 2026, p. 287, and MotorSport NZ Schedule A"
+  status = "confirmed"
+}

@@ -790,3 +790,213 @@ worked_case "1.5 in tube that measures 1.499 in" {
   source = "Tolerances of tube drawn over mandrel, maker's table"
   status = "quoted by others"
 }
+
+worked_case ".095 tube that measures .097 in" {
+  clause = "13.8"
+  as_built {
+    tube "1" {
+      ordered = "1.75 x .095 in"
+      size    = "1.75 x .097 in"
+    }
+  }
+  answer = "meets"
+  reason = ".095 +.002/-.003 in."
+  source = "Tolerances of tube drawn over mandrel, maker's table"
+  status = "quoted by others"
+}
+
+worked_case ".120 tube that measures .115 in" {
+  clause = "13.8"
+  as_built {
+    tube "1" {
+      ordered = "1.5 x .120 in"
+      size    = "1.5 x .115 in"
+    }
+  }
+  answer = "gap"
+  reason = ".120 +.002/-.004 in."
+  source = "Tolerances of tube drawn over mandrel, maker's table"
+  status = "quoted by others"
+}
+
+worked_case ".120 tube that measures .122 in" {
+  clause = "13.8"
+  as_built {
+    tube "1" {
+      ordered = "1.5 x .120 in"
+      size    = "1.5 x .122 in"
+    }
+  }
+  answer = "meets"
+  reason = ".120 +.002/-.004 in."
+  source = "Tolerances of tube drawn over mandrel, maker's table"
+  status = "quoted by others"
+}
+
+worked_case ".120 tube that measures .123 in" {
+  clause = "13.8"
+  as_built {
+    tube "1" {
+      ordered = "1.5 x .120 in"
+      size    = "1.5 x .123 in"
+    }
+  }
+  answer = "gap"
+  reason = ".120 +.002/-.004 in."
+  source = "Tolerances of tube drawn over mandrel, maker's table"
+  status = "quoted by others"
+}
+
+worked_case "tube of .875 in" {
+  clause = "13.8"
+  as_built {
+    tube "1" {
+      ordered = ".875 x .095 in"
+      size    = ".875 x .095 in"
+    }
+  }
+  answer = "meets"
+  reason = "For OD .875 to 1.875 in."
+  source = "Tolerances of tube drawn over mandrel, maker's table"
+  status = "quoted by others"
+}
+
+worked_case "tube of .870 in" {
+  clause = "13.8"
+  as_built {
+    tube "1" {
+      ordered = ".870 x .095 in"
+      size    = ".870 x .095 in"
+    }
+  }
+  answer = "does not apply"
+  reason = "For OD .875 to 1.875 in."
+  source = "Tolerances of tube drawn over mandrel, maker's table"
+  status = "quoted by others"
+}
+
+worked_case "tube of 1.875 in" {
+  clause = "13.8"
+  as_built {
+    tube "1" {
+      ordered = "1.875 x .095 in"
+      size    = "1.875 x .095 in"
+    }
+  }
+  answer = "meets"
+  reason = "For OD .875 to 1.875 in."
+  source = "Tolerances of tube drawn over mandrel, maker's table"
+  status = "quoted by others"
+}
+
+worked_case "tube of 1.880 in" {
+  clause = "13.8"
+  as_built {
+    tube "1" {
+      ordered = "1.880 x .095 in"
+      size    = "1.880 x .095 in"
+    }
+  }
+  answer = "does not apply"
+  reason = "For OD .875 to 1.875 in."
+  source = "Tolerances of tube drawn over mandrel, maker's table"
+  status = "quoted by others"
+}
+
+worked_case "1.5 in tube that measures 1.505 in" {
+  clause = "13.9"
+  as_built {
+    tube "1" {
+      ordered = "1.5 x .095 in"
+      size    = "1.505 x .095 in"
+    }
+  }
+  answer = "meets"
+  reason = "+.005/-0 in up to 1.699 in."
+  source = "Tolerances of tube drawn over mandrel, maker's table"
+  status = "quoted by others"
+}
+
+worked_case "1.699 in tube that measures 1.7045 in" {
+  clause = "13.9"
+  as_built {
+    tube "1" {
+      ordered = "1.699 x .095 in"
+      size    = "1.7045 x .095 in"
+    }
+  }
+  answer = "gap"
+  reason = "+.005/-0 in up to 1.699 in."
+  source = "Tolerances of tube drawn over mandrel, maker's table"
+  status = "quoted by others"
+}
+
+worked_case "1.700 in tube that measures 1.7055 in" {
+  clause = "13.9"
+  as_built {
+    tube "1" {
+      ordered = "1.700 x .095 in"
+      size    = "1.7055 x .095 in"
+    }
+  }
+  answer = "meets"
+  reason = "+.006/-0 in from 1.700 in on."
+  source = "Tolerances of tube drawn over mandrel, maker's table"
+  status = "quoted by others"
+}
+
+worked_case ".500 in tube" {
+  clause = "13.9"
+  as_built {
+    tube "1" {
+      ordered = ".500 x .049 in"
+      size    = ".505 x .049 in"
+    }
+  }
+  answer = "meets"
+  reason = "For OD .500 to 2.099 in."
+  source = "Tolerances of tube drawn over mandrel, maker's table"
+  status = "quoted by others"
+}
+
+worked_case ".490 in tube" {
+  clause = "13.9"
+  as_built {
+    tube "1" {
+      ordered = ".490 x .049 in"
+      size    = ".505 x .049 in"
+    }
+  }
+  answer = "does not apply"
+  reason = "For OD .500 to 2.099 in."
+  source = "Tolerances of tube drawn over mandrel, maker's table"
+  status = "quoted by others"
+}
+
+worked_case "2.099 in tube" {
+  clause = "13.9"
+  as_built {
+    tube "1" {
+      ordered = "2.099 x .120 in"
+      size    = "2.105 x .120 in"
+    }
+  }
+  answer = "meets"
+  reason = "For OD .500 to 2.099 in."
+  source = "Tolerances of tube drawn over mandrel, maker's table"
+  status = "quoted by others"
+}
+
+worked_case "2.110 in tube" {
+  clause = "13.9"
+  as_built {
+    tube "1" {
+      ordered = "2.110 x .120 in"
+      size    = "2.120 x .120 in"
+    }
+  }
+  answer = "does not apply"
+  reason = "For OD .500 to 2.099 in."
+  source = "Tolerances of tube drawn over mandrel, maker's table"
+  status = "quoted by others"
+}
