@@ -57,6 +57,10 @@ func TestFoundByJudges(t *testing.T) {
 			"t == 'z' ? false : any([t], # == 'x')", []string{"t", "text"}, quantity.Open,
 		},
 		{
+			"what has no upper end is not halved for ever",
+			"one([1, 2], a and any(filter([45*mm, 50*mm], a), # >= sum([x, y])))", []string{"a", "truth", "x", "length", "y", "length"}, quantity.Open,
+		},
+		{
 			"either of two texts is neither of others",
 			"t == (a ? 'x' : 'y')", []string{"t", "z", "a", "truth"}, quantity.No,
 		},

@@ -35,6 +35,10 @@ func (m *machine) settle(n truthNode) quantity.Truth {
 }
 
 func (m *machine) settleWhole(n truthNode) quantity.Truth {
+	if m.left <= 0 {
+		m.exhausted = true
+		return quantity.Open
+	}
 	s := newSurvey(false)
 	n.survey(m, s)
 	if !s.worthSplitting(m) {

@@ -207,7 +207,7 @@ func (c *cell) halves() []cell {
 		mid = math.Floor(mid)
 		upper = mid + 1
 	}
-	if mid < c.low || upper > c.high {
+	if mid < c.low || upper > c.high || math.IsInf(mid, 0) || math.IsInf(upper, 0) {
 		return nil
 	}
 	low, high := *c, *c
