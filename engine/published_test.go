@@ -68,6 +68,11 @@ func TestPublishedCases(t *testing.T) {
 			t.Errorf("%s %q: clause %s gives %q, the source says %q: %s (%s, %s)\n%s",
 				vehicle.PlaceText(w.Range), w.Name, w.Clause.Number, got, w.Answer, w.Reason, w.Source, w.Status, tellPublished(result))
 		}
+		for _, s := range result.Subjects {
+			if s.Verdict == engine.Gap && !tellsWhy(s) {
+				t.Errorf("%s %q: a gap without a reason\n%s", vehicle.PlaceText(w.Range), w.Name, tellPublished(result))
+			}
+		}
 	}
 	for _, status := range slices.Sorted(maps.Keys(counts)) {
 		t.Logf("%-17s %d", status, counts[status])
@@ -107,6 +112,12 @@ func publishedVerdict(c *engine.ClauseResult, subject string) string {
 		}
 	}
 	return engine.DoesNotApply.String()
+}
+
+// tellsWhy reports whether a gap names a comparison that fails, or what else is wrong.
+func tellsWhy(s *engine.SubjectResult) bool {
+	fails := slices.ContainsFunc(s.Decided, func(d engine.Decided) bool { return d.Truth == quantity.No })
+	return fails || len(s.Causes) > 0 || len(s.Notes) > 0 || len(s.MissingPapers) > 0
 }
 
 // tellPublished is what a clause came to, for a failing test.
