@@ -71,22 +71,16 @@ func (n *compareNumbers) survey(m *machine, s *survey) {
 	m.unsure = saved
 	// A limit that is exact cuts the range of the cell it is held against.
 	if r.IsExact() {
-		n.cut(m, s, n.left, r.Low-n.shift)
+		s.cutBy(m, n.left, n.tolerance.Band(r.Low-n.shift))
 	}
 	if l.IsExact() {
-		n.cut(m, s, n.right, l.Low)
+		s.cutBy(m, n.right, n.tolerance.Band(l.Low))
 	}
 	if t != quantity.Open {
 		return
 	}
 	a := s.atom(signature(m, n))
 	a.reflexive = n.shift == 0 && signature(m, n.left) == signature(m, n.right)
-}
-
-func (n *compareNumbers) cut(m *machine, s *survey, of numberNode, limit float64) {
-	if read, ok := of.(*readNumber); ok {
-		s.cut(read.cell(m), n.tolerance.Band(limit))
-	}
 }
 
 // sign writes the comparison as one of two relations, so that a comparison and its

@@ -28,7 +28,7 @@ type judged struct {
 }
 
 // judgeTexts are the texts that a world may hold beside those of the formula.
-var judgeTexts = []string{"plain", "ts-0417", "ts-0418", "none of these"}
+var judgeTexts = []string{"plain", "ts-0417", "ts-0418", "abc", "none of these"}
 
 // newJudged checks and compiles a formula; faults are those of the checker.
 func newJudged(formula string) (*judged, []rules.Fault) {

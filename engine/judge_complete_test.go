@@ -25,7 +25,7 @@ func (d *drawer) options(x *vehicle.Particular, kind string, f *fact, finer bool
 	case "truth":
 		out = []fact{{state: vehicle.Stated}, {state: vehicle.Stated, truth: true}}
 	case "text":
-		for _, text := range slices.Concat([]string{"none of these"}, d.j.texts, judgeTexts[:3]) {
+		for _, text := range slices.Concat([]string{"none of these"}, d.j.texts, judgeTexts) {
 			out = append(out, fact{state: vehicle.Stated, text: text})
 		}
 	case "choice":

@@ -204,7 +204,7 @@ func (n *otherwiseNumber) number(m *machine) quantity.Range {
 }
 
 func (n *otherwiseNumber) survey(m *machine, s *survey) {
-	n.place.survey(m, s)
+	n.place.surveyUnlessNone(m, s)
 	if m.cells[n.cell(m)].flags&mayBeNone != 0 || s.everything {
 		n.otherwise.survey(m, s)
 	}

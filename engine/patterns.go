@@ -8,6 +8,9 @@ import (
 	"gapsheet/vehicle/quantity"
 )
 
+// patternTag begins the signature of a text test.
+const patternTag = 'x'
+
 // A textTest is contains, startsWith, endsWith or matches.
 type textTest struct {
 	test    rules.TextTestKind
@@ -60,7 +63,7 @@ func (n *textTest) survey(m *machine, s *survey) {
 }
 
 func (n *textTest) sign(m *machine, s *signer) {
-	s.tag('x')
+	s.tag(patternTag)
 	s.int(int64(n.test))
 	s.text(n.text)
 	n.of.sign(m, s)

@@ -48,6 +48,14 @@ func (p *place) survey(m *machine, s *survey) *touch {
 	return nil
 }
 
+// surveyUnlessNone is survey of a read for which something else stands where it is stated
+// not to exist: then the read itself keeps nothing open.
+func (p *place) surveyUnlessNone(m *machine, s *survey) {
+	if s.everything || m.cells[p.cell(m)].flags&(mayHold|mayLack) != 0 {
+		p.survey(m, s)
+	}
+}
+
 func (p *place) sign(m *machine, s *signer) {
 	if p.kind == inSlot && s.bound(p.slot) {
 		s.tag('m')

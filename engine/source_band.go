@@ -53,16 +53,12 @@ func (n *inBand) surveyAt(m *machine, s *survey, i int) {
 		return
 	}
 	n.value.survey(m, s)
-	read, ok := n.value.(*readNumber)
-	if !ok {
-		return
-	}
 	for _, column := range [2]int32{n.low, n.high} {
 		if column < 0 {
 			continue
 		}
 		if c := m.at(m.slots[n.slot].base, column); c.flags&mayHold != 0 {
-			s.cut(read.cell(m), n.tolerance.Band(c.low))
+			s.cutBy(m, n.value, n.tolerance.Band(c.low))
 		}
 	}
 }

@@ -23,9 +23,10 @@ type survey struct {
 
 // A touch is one cell that was read.
 type touch struct {
-	cell  int32
-	count int
-	cuts  []float64 // least floats of the pieces that limits cut the range into
+	cell   int32
+	count  int
+	limits int       // how many of the reads are held against exact limits
+	cuts   []float64 // least floats of the pieces that limits cut the range into
 }
 
 // An atom is a comparison or test that is open, by its signature.
@@ -65,6 +66,7 @@ func (s *survey) cut(cell int32, band quantity.Range) {
 		return
 	}
 	t := &s.touched[i]
+	t.limits++
 	t.cuts = append(t.cuts, band.Low, math.Nextafter(band.High, math.Inf(1)))
 }
 

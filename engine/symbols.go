@@ -116,7 +116,7 @@ func (n *otherwiseSymbol) symbol(m *machine) uint64 {
 }
 
 func (n *otherwiseSymbol) survey(m *machine, s *survey) {
-	n.place.survey(m, s)
+	n.place.surveyUnlessNone(m, s)
 	m.mention(s, n.cell(m))
 	if m.cells[n.cell(m)].flags&mayBeNone != 0 || s.everything {
 		n.otherwise.survey(m, s)

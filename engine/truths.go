@@ -153,7 +153,7 @@ func (n *otherwiseTruth) truth(m *machine) quantity.Truth {
 }
 
 func (n *otherwiseTruth) survey(m *machine, s *survey) {
-	n.place.survey(m, s)
+	n.place.surveyUnlessNone(m, s)
 	if m.cells[n.cell(m)].flags&mayBeNone != 0 || s.everything {
 		n.otherwise.survey(m, s)
 	}
