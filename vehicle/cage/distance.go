@@ -1,0 +1,140 @@
+package cage
+
+import (
+	"math"
+
+	"gapsheet/vehicle/quantity"
+)
+
+// DistanceToLine returns the distance of a point from the whole line through a run, in
+// metres. Where the run may have no length, it is bounded by the distance to its first point.
+func DistanceToLine(p Point, line Run) quantity.Range {
+	known := newReadings()
+	place, from, to := known.place(p), known.place(line.From), known.place(line.To)
+	above := Distance(p, line.From).Min(Distance(p, line.To))
+	if known.tooFar {
+		return quantity.Between(0, above.High)
+	}
+	sharp, ok := lineDistance(&place, &from, &to)
+	if !ok {
+		return quantity.Between(0, above.High)
+	}
+	sharp.High = max(sharp.Low, min(sharp.High, above.High))
+	return sharp
+}
+
+// DistanceToRun returns the distance of a point from the nearest place of a run between its
+// ends, in metres.
+func DistanceToRun(p Point, run Run) quantity.Range {
+	known := newReadings()
+	place, from, to := known.place(p), known.place(run.From), known.place(run.To)
+	if known.tooFar {
+		return quantity.Between(0, Distance(p, run.From).Min(Distance(p, run.To)).High)
+	}
+	return pointToSegment(&place, &from, &to)
+}
+
+// DistanceBetween returns the distance between the nearest places of two runs, in metres: 0
+// where they cross.
+func DistanceBetween(a, b Run) quantity.Range {
+	known := newReadings()
+	aFrom, aTo, bFrom, bTo := known.place(a.From), known.place(a.To), known.place(b.From), known.place(b.To)
+	if known.tooFar {
+		return quantity.Between(0, Distance(a.From, b.From).High)
+	}
+	return segmentToSegment(&aFrom, &aTo, &bFrom, &bTo, halvings)
+}
+
+// Clearance returns the distance between the surfaces of two straight tubes with the given
+// outside diameters, in metres; below 0 where they run into each other.
+func Clearance(a Run, outsideA quantity.Range, b Run, outsideB quantity.Range) quantity.Range {
+	return DistanceBetween(a, b).Minus(halfOf(outsideA)).Minus(halfOf(outsideB))
+}
+
+// PointClearance returns the distance of a point from the surface of a straight tube with
+// the given outside diameter, in metres; below 0 within the tube.
+func PointClearance(p Point, run Run, outside quantity.Range) quantity.Range {
+	return DistanceToRun(p, run).Minus(halfOf(outside))
+}
+
+func halfOf(r quantity.Range) quantity.Range { return r.Times(quantity.Exactly(0.5)) }
+
+// apart returns the range of the length of a way of which each coordinate is taken by
+// itself. It is the least range where a coordinate's readings are not those of another.
+func (a *formVector) apart() quantity.Range {
+	low, high := 0.0, 0.0
+	for i := range a {
+		low = math.Hypot(low, max(0, a[i].low(), -a[i].high()))
+		high = math.Hypot(high, a[i].size())
+	}
+	return quantity.Between(low*(1-slack), high*(1+slack))
+}
+
+// lineDistance returns the distance of a place from the line through from and to, and
+// whether there surely is a line. With q the way to the place from the line's point that is
+// nearest as read, and the line's direction (1, s, t) along a frame, the distance is the
+// length of (q2 - s q1, q3 - t q1), shortened by no more than 1/√(1 + σ²), where σ is the
+// part of (s, t) along it. As read, s, t and q1 are zero, so that both products are of
+// second order.
+func lineDistance(place, from, to *formVector) (quantity.Range, bool) {
+	way := to.minus(from)
+	line := Segment{from.middle(), to.middle()}
+	foot := from.toward(to, line.foot(place.middle()))
+	off := place.minus(&foot)
+	f, ok := frameAlong(way.middle(), off.middle())
+	if !ok {
+		return quantity.Range{}, false
+	}
+	way, off = way.in(f), off.in(f)
+	inverse, ok := way[0].inverse()
+	if !ok {
+		return quantity.Range{}, false
+	}
+	var square formVector
+	slopes := [2]float64{}
+	for i := range 2 {
+		slope := way[i+1].times(&inverse)
+		slopes[i] = slope.size()
+		lean := slope.times(&off[0])
+		square[i] = off[i+1].minus(&lean)
+	}
+	distance := square.length()
+	toward := slopes[0] + slopes[1]*min(1, square[1].size()/max(distance.Low, 1/farthest))
+	toward = min(toward, math.Hypot(slopes[0], slopes[1]))
+	return quantity.Between(distance.Low*(1-greatestShrink(toward, 0)), distance.High), true
+}
+
+// pointToSegment returns the distance of a place from a segment. From above it is bounded by
+// the distance to any one of its points, such as that which is nearest as read. From below
+// it is bounded by how far the place is beyond both ends in any one direction, and by the
+// distance to the whole line. Where the foot on the line surely is between the ends, the
+// distance is that to the line; where it surely is before or past them, that to the end.
+func pointToSegment(place, from, to *formVector) quantity.Range {
+	segment := Segment{from.middle(), to.middle()}
+	share, _ := segment.Nearest(place.middle())
+	nearest := from.toward(to, share)
+	off, fromFrom, fromTo := place.minus(&nearest), place.minus(from), place.minus(to)
+	ends := [2]quantity.Range{fromFrom.apart(), fromTo.apart()}
+	above := min(off.apart().High, ends[0].High, ends[1].High)
+
+	way := to.minus(from)
+	past, short := fromFrom.dot(&way), fromTo.dot(&way)
+	switch {
+	case past.high() <= 0:
+		return quantity.Between(ends[0].Low, max(above, ends[0].Low))
+	case short.low() >= 0:
+		return quantity.Between(ends[1].Low, max(above, ends[1].Low))
+	}
+	below := 0.0
+	if normal, ok := off.middle().Unit(); ok {
+		beyondFrom, beyondTo := fromFrom.along(normal), fromTo.along(normal)
+		below = max(0, min(beyondFrom.low(), beyondTo.low())*(1-frameError))
+	}
+	if line, ok := lineDistance(place, from, to); ok {
+		below = max(below, line.Low)
+		if past.low() >= 0 && short.high() <= 0 {
+			above = min(above, line.High)
+		}
+	}
+	return quantity.Between(below, max(above, below))
+}
