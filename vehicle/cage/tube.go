@@ -1,0 +1,126 @@
+package cage
+
+import (
+	"math"
+
+	"gapsheet/vehicle/quantity"
+)
+
+// Tube is the centreline of one tube: straight runs through points, with an arc of the
+// centreline bend radius at every inner one. An inner point is where the two straights
+// would meet; the arc cuts its corner off.
+type Tube struct {
+	Points []Point
+	Radius quantity.Range // of the centreline in the bends, metres; not read where there is no bend
+}
+
+// Bend is the arc that stands for an inner point of a tube.
+type Bend struct {
+	Angle   quantity.Range // by which the tube turns, from 0 (straight on) to π, radians
+	Tangent quantity.Range // from the point back and forth to where the arc begins and ends, metres
+	Arc     quantity.Range // length of the arc, metres
+}
+
+// Runs returns the straights from point to point.
+func (t Tube) Runs() []Run {
+	var runs []Run
+	for i := 1; i < len(t.Points); i++ {
+		runs = append(runs, Run{t.Points[i-1], t.Points[i]})
+	}
+	return runs
+}
+
+// Chord returns the straight from the tube's first point to its last. A tube needs a point
+// to have one; without, it is the zero Run.
+func (t Tube) Chord() Run {
+	if len(t.Points) == 0 {
+		return Run{}
+	}
+	return Run{t.Points[0], t.Points[len(t.Points)-1]}
+}
+
+// Check returns what is wrong with the tube as read: too few points, a point that is not
+// finite, two points in a row at one place, a turn straight back, no radius for a bend, a
+// radius whose arcs do not fit between the points (with how much is missing). It is empty
+// where the tube can be drawn.
+func (t Tube) Check() []*Fault {
+	if len(t.Points) < 2 {
+		return []*Fault{{Problem: TooFewPoints}}
+	}
+	for i, p := range t.Points {
+		for _, c := range []quantity.Range{p.X, p.Y, p.Z} {
+			if !(c.Low >= -farthest && c.High <= farthest) {
+				return []*Fault{{Problem: NotFinite, At: i}}
+			}
+		}
+	}
+	return t.AsRead().Check()
+}
+
+// AsRead returns the course of the tube at the middle of its ranges.
+func (t Tube) AsRead() Course {
+	course := Course{Radius: t.Radius.Middle()}
+	if math.IsInf(t.Radius.High, 1) || math.IsInf(t.Radius.Low, -1) {
+		course.Radius = 0 // not known
+	}
+	for _, p := range t.Points {
+		course.Points = append(course.Points, p.Middle())
+	}
+	return course
+}
+
+// Straight says whether the tube turns by no more than the limit, in radians, at any of its
+// points.
+func (t Tube) Straight(limit float64) quantity.Truth {
+	truth := quantity.Yes
+	for i := range t.inner() {
+		turn := t.Turn(i)
+		switch {
+		case turn.Low > limit:
+			return quantity.No
+		case turn.High > limit:
+			truth = quantity.Open
+		}
+	}
+	return truth
+}
+
+// Turn returns the angle by which the tube turns at its inner point i (0 is the second
+// point), from 0 to π, in radians. It panics where there is no such point.
+func (t Tube) Turn(i int) quantity.Range {
+	a, corner, b := t.Points[i], t.Points[i+1], t.Points[i+2]
+	if corner.Reading == 0 {
+		corner.Reading = math.MinInt
+	}
+	return AngleBetween(Run{a, corner}, Run{corner, b})
+}
+
+// inner returns the number of inner points.
+func (t Tube) inner() int { return max(0, len(t.Points)-2) }
+
+// numbered returns the points with reading numbers from 1 up, a point without one included,
+// and how many readings there are.
+func (t Tube) numbered() (points []Point, readings int) {
+	points = append([]Point(nil), t.Points...)
+	var seen map[int]int
+	for i := range points {
+		number := points[i].Reading
+		if number == 0 {
+			readings++
+			points[i].Reading = readings
+			continue
+		}
+		if seen == nil {
+			seen = make(map[int]int, len(points))
+		}
+		if seen[number] == 0 {
+			readings++
+			seen[number] = readings
+		}
+		points[i].Reading = seen[number]
+	}
+	return points, readings
+}
+
+// RadiusRatio returns the bend radius over the outside diameter, a plain number.
+func (t Tube) RadiusRatio(outside quantity.Range) quantity.Range { return t.Radius.Over(outside) }
