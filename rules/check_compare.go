@@ -197,7 +197,7 @@ func (c *checker) choiceAdvice(text string, list *vehicle.ChoiceList) string {
 		spellings = append(append(spellings, choice.Value), choice.Synonyms...)
 	}
 	if near := vehicle.Nearest(text, spellings); near != "" {
-		return fmt.Sprintf("Did you mean '%s'?", near)
+		return fmt.Sprintf("Did you mean '%s'?", list.Choices[list.Find(near)].Value)
 	}
 	if len(values) > 8 {
 		return fmt.Sprintf("There are %s and %d more.", strings.Join(values[:8], ", "), len(values)-8)

@@ -129,7 +129,7 @@ var faultyFormulas = []struct {
 		{CodeFormulaPart, 1, "cage['x']", `A car has one "cage" only, so it has no label. Write cage.`},
 	}},
 	{"tube.material == 'CDSS'", []told{
-		{CodeFormulaChoice, 18, "'CDSS'", `'CDSS' is not one of the choices of "tube.material". Did you mean 'CDS'?`},
+		{CodeFormulaChoice, 18, "'CDSS'", `'CDSS' is not one of the choices of "tube.material". Did you mean 'cold drawn seamless carbon steel'?`},
 	}},
 	{"tube.material in ['CDS', 'wood', 'brass']", []told{
 		{CodeFormulaChoice, 26, "'wood'", `'wood' is not one of the choices of "tube.material". It can be 'cold drawn seamless carbon steel' or 'chromium molybdenum steel'.`},

@@ -1,6 +1,7 @@
 package vehicle
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -39,20 +40,70 @@ func isFolded(s string) bool {
 const longestWord = 64
 
 // Nearest returns the member of known that word was most likely meant to be, "" when none
-// is near: at most one slip for every three letters and none in a single one, where upper and lower case, blanks,
-// dashes and underlines are no difference. Of two equally near the first in known is taken.
+// is near. Near is a word with slips in at most a third of its letters, the longer of the
+// two counted, and with none where that has no more than three: fwd and rwd are opposites.
+// Texts of several words are held together word by word as well. Upper and lower case,
+// blanks, dashes and underlines are no difference. Of two equally near the first in known
+// is taken.
 func Nearest(word string, known []string) string {
 	if len(word) > longestWord {
 		return ""
 	}
-	wanted := bareWord(word)
-	best, nearest := (utf8.RuneCountInString(wanted)+1)/3+1, ""
+	wanted, words := bareWord(word), wordsOf(word)
+	best, nearest := longestWord, ""
 	for _, candidate := range known {
-		if distance := levenshtein.Distance(wanted, bareWord(candidate), nil); distance < best {
+		bare := bareWord(candidate)
+		distance, longer := slips(wanted, bare)
+		if distance >= best || distance > 0 && (longer <= longestShort || 3*distance > longer) {
+			continue
+		}
+		if wanted == bare || nearWordByWord(words, wordsOf(candidate)) {
 			best, nearest = distance, candidate
 		}
 	}
 	return nearest
+}
+
+// longestShort is how many letters a word has in which one slip makes another word of it.
+const longestShort = 3
+
+// slips counts the letters to change, add or leave out between two words, and the letters
+// of the longer one.
+func slips(a, b string) (count, longer int) {
+	return levenshtein.Distance(a, b, nil), max(utf8.RuneCountInString(a), utf8.RuneCountInString(b))
+}
+
+// nearWordByWord reports whether each word of a text has slips in at most half of its
+// letters against its partner in another, so that two-wheel drive is not taken for
+// four-wheel drive. A text with words more must differ in another way than by those: what
+// is called shoulder can be left shoulder and right shoulder alike.
+func nearWordByWord(a, b []string) bool {
+	if len(a) != len(b) {
+		return !isWithin(a, b) && !isWithin(b, a)
+	}
+	for i := range a {
+		if count, longer := slips(a[i], b[i]); count > 0 && (longer <= longestShort || 2*count > longer) {
+			return false
+		}
+	}
+	return true
+}
+
+// isWithin reports whether every one of some words is among others.
+func isWithin(words, others []string) bool {
+	for _, word := range words {
+		if !slices.Contains(others, word) {
+			return false
+		}
+	}
+	return true
+}
+
+// wordsOf is the words of a text in lower case: runs of letters and digits.
+func wordsOf(text string) []string {
+	return strings.FieldsFunc(strings.ToLower(norm.NFC.String(text)), func(r rune) bool {
+		return !unicode.IsLetter(r) && !unicode.IsDigit(r) && !unicode.IsMark(r)
+	})
 }
 
 // bareWord is word in lower case without blanks, dashes and underlines.

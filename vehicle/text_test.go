@@ -58,6 +58,12 @@ func TestTheNearestWordIsFound(t *testing.T) {
 	} {
 		require.Equal(t, want, Nearest(word, known), "%.20q", word)
 	}
+	for word, not := range map[string]string{
+		"rwd": "4WD", "2wd": "4WD", "two-wheel drive": "four-wheel drive", "left lap": "right lap",
+		"shoulder": "left shoulder", "hoop": "B hoop", "front right": "front left", "3.2A/2": "3.2A/1", "car": "bar",
+	} {
+		require.Empty(t, Nearest(word, []string{not}), "%s is not %s", word, not)
+	}
 	require.Equal(t, "wale", Nearest("wal", []string{"tube", "wale", "wall"}), "the first of two equally near")
 	require.Empty(t, Nearest("wall", nil))
 }

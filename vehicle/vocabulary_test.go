@@ -345,3 +345,29 @@ func TestWordsOfKindsAndStages(t *testing.T) {
 	require.False(t, ok)
 	require.Empty(t, Stage(99).String())
 }
+
+// TestEverydayWordsOfTheTrade holds what a shop calls things that the lists name otherwise.
+func TestEverydayWordsOfTheTrade(t *testing.T) {
+	for of, words := range map[string]map[string]string{
+		"car.driven_wheels":   {"RWD": "rear", "rear-wheel drive": "rear", "fwd": "front", "front wheel drive": "front", "AWD": "four", "4x4": "four", "4wd": "four"},
+		"engine.fuel":         {"unleaded": "petrol"},
+		"tube.part":           {"B hoop": "main hoop", "A hoop": "front hoop", "side impact bar": "door bar"},
+		"tube.material":       {"chromoly": "25CrMo4", "AISI 4130": "25CrMo4", "aluminum": "aluminium alloy"},
+		"seat.shell_material": {"fibreglass": "composite", "carbon fiber": "composite"},
+		"harness.standard":    {"seat belt": "ECE R16"},
+		"lamp.purpose":        {"turn signal": "direction indicator", "spotlight": "additional headlamp"},
+		"battery.place":       {"trunk": "luggage area"},
+		"foot.plate_material": {"fiberglass": "composite"},
+	} {
+		part, name, _ := strings.Cut(of, ".")
+		type_ := BuiltIn().Type(part)
+		require.NotNil(t, type_, of)
+		x := type_.Particular(name)
+		require.NotNil(t, x, of)
+		for word, value := range words {
+			i := x.Choices.Find(word)
+			require.GreaterOrEqual(t, i, 0, "%s of %s", word, of)
+			require.Equal(t, value, x.Choices.Choices[i].Value, "%s of %s", word, of)
+		}
+	}
+}

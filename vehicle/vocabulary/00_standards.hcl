@@ -26,7 +26,7 @@ choices "harness standard" {
   }
   value "SFI 16.6" { synonyms = ["SFI Spec 16.6", "16.6"] }
   value "ECE R16" {
-    synonyms = ["UN R16", "road belt"]
+    synonyms = ["UN R16", "road belt", "standard belt", "seat belt"]
     means    = "the belt of a road car"
   }
   value "other" {
@@ -60,7 +60,7 @@ choices "seat standard" {
     means    = "stock car type seat"
   }
   value "road seat" {
-    synonyms = ["original seat"]
+    synonyms = ["original seat", "standard seat", "production seat"]
     means    = "the seat of the road car"
   }
   value "other" {
@@ -261,7 +261,7 @@ choices "bolt grade" {
     means    = "a marked bolt below class 8.8"
   }
   value "unmarked" {
-    synonyms = ["no marking"]
+    synonyms = ["no marking", "no grade"]
     means    = "no grade on the head: to be taken as the weakest"
   }
 }
@@ -271,12 +271,12 @@ choices "date label" {
   value "month and year" { means = "such as 02/2013" }
   value "year only" { means = "only the year of manufacture" }
   value "not valid after" {
-    synonyms = ["valid until"]
+    synonyms = ["valid until", "expiry date"]
     means    = "the label names the last year or day of validity"
   }
   value "no date" { means = "a label without any date" }
   value "label missing" {
-    synonyms = ["label unreadable"]
+    synonyms = ["label unreadable", "no label"]
     means    = "the label is gone or cannot be read"
   }
 }
@@ -291,7 +291,7 @@ choices "tube material" {
     means    = "aircraft grade carbon-manganese steel"
   }
   value "25CrMo4" {
-    synonyms = ["4130", "SAE 4130", "chromium-molybdenum steel", "chrome moly"]
+    synonyms = ["4130", "SAE 4130", "chromium-molybdenum steel", "chrome moly", "AISI 4130", "chromoly", "cromoly"]
     means    = "chromium-molybdenum steel"
   }
   value "15CDV6" {
@@ -307,7 +307,7 @@ choices "tube material" {
     means    = "hollow section or pipe for buildings"
   }
   value "stainless steel" {}
-  value "aluminium alloy" { synonyms = ["aluminum alloy", "aluminium"] }
+  value "aluminium alloy" { synonyms = ["aluminum alloy", "aluminium", "aluminum"] }
   value "titanium alloy" { synonyms = ["titanium"] }
   value "unknown" { means = "no certificate and no marking; say how it was bought in a note" }
   value "other" { means = "another material; name it in a note" }
@@ -334,7 +334,7 @@ choices "plate material" {
   value "steel" { synonyms = ["mild steel", "carbon steel"] }
   value "stainless steel" {}
   value "aluminium alloy" { synonyms = ["aluminium", "aluminum", "light alloy"] }
-  value "composite" { synonyms = ["carbon", "carbon fibre", "aramid", "glass fibre", "GRP"] }
+  value "composite" { synonyms = ["carbon", "carbon fibre", "aramid", "glass fibre", "GRP", "carbon fiber", "fibreglass", "fiberglass"] }
   value "plastic" { synonyms = ["polyethylene", "polyamide", "nylon", "polypropylene"] }
   value "rubber" {}
   value "titanium" { synonyms = ["titanium alloy"] }
@@ -373,7 +373,7 @@ choices "extinguishing agent" {
 
 choices "crew place" {
   value "driver" {}
-  value "co-driver" { synonyms = ["codriver", "co driver", "navigator"] }
+  value "co-driver" { synonyms = ["codriver", "co driver", "navigator", "passenger"] }
 }
 
 choices "wheel place" {
@@ -400,6 +400,6 @@ choices "ends of the car" {
 choices "who reaches it" {
   value "both" { synonyms = ["both of the crew", "driver and co-driver"] }
   value "driver" { synonyms = ["driver only"] }
-  value "co-driver" { synonyms = ["co-driver only", "navigator only"] }
+  value "co-driver" { synonyms = ["co-driver only", "navigator only", "codriver", "navigator"] }
   value "nobody" { synonyms = ["neither"] }
 }

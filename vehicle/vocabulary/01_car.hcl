@@ -73,9 +73,11 @@ part "car" {
   }
   particular "driven_wheels" {
     kind = "choice"
-    value "front" { synonyms = ["front-wheel drive", "front wheels"] }
-    value "rear" { synonyms = ["rear-wheel drive", "rear wheels"] }
-    value "four" { synonyms = ["four-wheel drive", "all-wheel drive", "4WD", "all"] }
+    value "front" { synonyms = ["front-wheel drive", "front wheels", "front wheel drive", "FWD"] }
+    value "rear" { synonyms = ["rear-wheel drive", "rear wheels", "rear wheel drive", "RWD"] }
+    value "four" {
+      synonyms = ["four-wheel drive", "four wheel drive", "all-wheel drive", "all wheel drive", "4WD", "AWD", "4x4", "all"]
+    }
     help = "Which wheels are driven."
     how  = "Look underneath for a shaft to each axle; a removed shaft still leaves a four-wheel drive shell."
   }
@@ -232,19 +234,19 @@ part "engine" {
   }
   particular "induction" {
     kind = "choice"
-    value "natural" { synonyms = ["naturally aspirated", "atmospheric"] }
-    value "turbocharged" { synonyms = ["turbo"] }
-    value "supercharged" { synonyms = ["compressor"] }
+    value "natural" { synonyms = ["naturally aspirated", "atmospheric", "normally aspirated", "unsupercharged"] }
+    value "turbocharged" { synonyms = ["turbo", "turbocharger"] }
+    value "supercharged" { synonyms = ["compressor", "supercharger", "blower"] }
     help = "How the engine breathes."
     how  = "Follow the intake from the filter to the throttle."
   }
   particular "fuel" {
     kind = "choice"
-    value "petrol" { synonyms = ["gasoline"] }
-    value "diesel" {}
+    value "petrol" { synonyms = ["gasoline", "pump petrol", "unleaded"] }
+    value "diesel" { synonyms = ["diesel oil"] }
     value "ethanol blend" { synonyms = ["E85"] }
     value "gas" { synonyms = ["LPG", "CNG"] }
-    value "electric" { synonyms = ["electricity"] }
+    value "electric" { synonyms = ["electricity", "battery"] }
     help = "What it burns."
     how  = "From the event's fuel regulations and the label at the filler."
   }

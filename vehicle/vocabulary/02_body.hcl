@@ -7,9 +7,9 @@ part "body" {
 
   particular "structure" {
     kind = "choice"
-    value "steel shell" { synonyms = ["monocoque", "unitary steel shell"] }
-    value "tubular frame" { synonyms = ["spaceframe"] }
-    value "chassis frame" { synonyms = ["ladder frame"] }
+    value "steel shell" { synonyms = ["monocoque", "unitary steel shell", "steel monocoque", "unibody"] }
+    value "tubular frame" { synonyms = ["spaceframe", "space frame", "tube frame"] }
+    value "chassis frame" { synonyms = ["ladder frame", "separate chassis", "body on frame"] }
     value "composite" {}
     help = "What carries the car."
     how  = "Look at what the suspension is bolted to, on the lift with the carpets out."
@@ -107,13 +107,13 @@ part "structure_cut" {
   particular "member" {
     kind = "choice"
     value "floor" {}
-    value "sill" { synonyms = ["rocker"] }
+    value "sill" { synonyms = ["rocker", "rocker panel"] }
     value "pillar" { synonyms = ["A pillar", "B pillar", "C pillar"] }
     value "roof" { synonyms = ["roof bow", "cant rail"] }
     value "bulkhead" { synonyms = ["firewall"] }
     value "wheel arch" { synonyms = ["inner wing", "fender"] }
-    value "cross member" {}
-    value "transmission tunnel" { synonyms = ["tunnel"] }
+    value "cross member" { synonyms = ["crossmember"] }
+    value "transmission tunnel" { synonyms = ["tunnel", "gearbox tunnel"] }
     value "door" { synonyms = ["door shell"] }
     value "other" { means = "another place; name it in a note" }
     help = "What was cut."

@@ -75,8 +75,8 @@ part "cage" {
     kind = "choice"
     value "TIG" { synonyms = ["GTAW", "141"] }
     value "MIG" { synonyms = ["MAG", "GMAW", "135"] }
-    value "manual arc" { synonyms = ["SMAW", "stick", "111"] }
-    value "gas" { synonyms = ["oxy-acetylene"] }
+    value "manual arc" { synonyms = ["SMAW", "stick", "111", "MMA"] }
+    value "gas" { synonyms = ["oxy-acetylene", "oxyacetylene"] }
     value "mixed" { means = "more than one process; say which where" }
     help = "How it was welded."
     how  = "From the welding procedure sheet, and the look of the bead: ripples of a TIG weld are fine and even."
@@ -89,11 +89,11 @@ part "cage" {
   }
   particular "weld_test" {
     kind = "choice"
-    value "not tested" { synonyms = ["no test"] }
-    value "visual" {}
-    value "dye penetrant" {}
-    value "magnetic particle" {}
-    value "ultrasonic" {}
+    value "not tested" { synonyms = ["no test", "untested"] }
+    value "visual" { synonyms = ["visual inspection"] }
+    value "dye penetrant" { synonyms = ["dye", "penetrant", "dye check"] }
+    value "magnetic particle" { synonyms = ["magnetic"] }
+    value "ultrasonic" { synonyms = ["ultrasound"] }
     help = "How the welds were examined."
     how  = "From the test report; dye and magnetic powder both need bare metal, so before paint."
   }

@@ -1,23 +1,23 @@
 # Tube as it came from the stockist, tube as it stands in the car, and what joins it.
 
 choices "tube part" {
-  value "main hoop" { synonyms = ["main rollbar", "main roll hoop", "main roll bar"] }
-  value "front hoop" { synonyms = ["front rollbar", "front roll hoop", "front roll bar"] }
+  value "main hoop" { synonyms = ["main rollbar", "main roll hoop", "main roll bar", "B hoop", "rear hoop"] }
+  value "front hoop" { synonyms = ["front rollbar", "front roll hoop", "front roll bar", "A hoop"] }
   value "lateral hoop" { synonyms = ["lateral rollbar", "lateral roll hoop", "side hoop"] }
   value "lateral half-hoop" { synonyms = ["lateral half-rollbar", "half hoop", "side half-hoop"] }
   value "longitudinal member" { synonyms = ["longitudinal", "roof side bar"] }
-  value "transverse member" { synonyms = ["transverse", "roof cross bar", "windscreen cross bar"] }
-  value "backstay" { synonyms = ["rear brace", "rear stay", "backstays"] }
+  value "transverse member" { synonyms = ["transverse", "roof cross bar", "windscreen cross bar", "windscreen header"] }
+  value "backstay" { synonyms = ["rear brace", "rear stay", "backstays", "back stay"] }
   value "hoop diagonal" { synonyms = ["main hoop diagonal", "diagonal", "diagonal member"] }
   value "backstay diagonal" { synonyms = ["rear diagonal", "backstay cross"] }
-  value "door bar" { synonyms = ["door bars", "side bar", "side protection bar"] }
+  value "door bar" { synonyms = ["door bars", "side bar", "side protection bar", "door cross", "side impact bar"] }
   value "roof diagonal" { synonyms = ["roof reinforcement", "roof bar"] }
   value "windscreen pillar reinforcement" { synonyms = ["A pillar reinforcement", "pillar reinforcement", "windscreen pillar bar"] }
   value "door bar support" { synonyms = ["anti-intrusion bar", "door bar strut"] }
-  value "harness bar" { synonyms = ["belt bar", "harness transverse bar", "shoulder strap bar"] }
-  value "dash bar" { synonyms = ["scuttle bar", "steering column bar"] }
-  value "front strut brace" { synonyms = ["front suspension brace", "bulkhead brace"] }
-  value "rear strut brace" { synonyms = ["rear suspension brace"] }
+  value "harness bar" { synonyms = ["belt bar", "harness transverse bar", "shoulder strap bar", "harness tube"] }
+  value "dash bar" { synonyms = ["scuttle bar", "steering column bar", "dashboard bar"] }
+  value "front strut brace" { synonyms = ["front suspension brace", "bulkhead brace", "front strut bar"] }
+  value "rear strut brace" { synonyms = ["rear suspension brace", "rear strut bar"] }
   value "sill bar" { synonyms = ["floor bar"] }
   value "corner brace" { synonyms = ["corner reinforcement", "junction reinforcement"] }
   value "seat bar" { synonyms = ["seat tube", "seat cross tube"] }
@@ -90,10 +90,10 @@ part "tube_stock" {
     kind       = "choice"
     changeable = false
     value "3.2" { synonyms = ["EN 10204 3.2"] }
-    value "3.1" { synonyms = ["EN 10204 3.1", "mill certificate"] }
+    value "3.1" { synonyms = ["EN 10204 3.1", "mill certificate", "mill cert"] }
     value "2.2" { synonyms = ["EN 10204 2.2", "test report"] }
     value "2.1" { synonyms = ["EN 10204 2.1", "declaration of compliance"] }
-    value "not certified" { synonyms = ["no certificate"] }
+    value "not certified" { synonyms = ["no certificate", "uncertified"] }
     help = "Kind of inspection document under EN 10204."
     how  = "Printed in the certificate's title; only 3.1 and 3.2 carry figures of this very cast."
   }

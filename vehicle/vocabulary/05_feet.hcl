@@ -131,7 +131,7 @@ part "gusset" {
 
   particular "form" {
     kind = "choice"
-    value "bent sheet" { synonyms = ["U sheet", "folded sheet"] }
+    value "bent sheet" { synonyms = ["U sheet", "folded sheet", "folded plate"] }
     value "flat plate" { synonyms = ["flat plates"] }
     value "tube" { synonyms = ["round tube"] }
     help = "What it is made from."
@@ -225,7 +225,7 @@ part "padding" {
   particular "fixing" {
     kind = "choice"
     value "cable ties" {}
-    value "bonded" { synonyms = ["adhesive"] }
+    value "bonded" { synonyms = ["adhesive", "glued"] }
     value "bonded and tied" {}
     value "screwed profile" {}
     value "tape" {}

@@ -68,9 +68,9 @@ part "seat" {
   particular "shell_material" {
     kind       = "choice"
     changeable = false
-    value "composite" { synonyms = ["GRP", "glass fibre", "carbon", "carbon fibre"] }
+    value "composite" { synonyms = ["GRP", "glass fibre", "carbon", "carbon fibre", "fibreglass", "fiberglass", "carbon fiber"] }
     value "tubular steel" { synonyms = ["steel frame"] }
-    value "aluminium" { synonyms = ["aluminium alloy"] }
+    value "aluminium" { synonyms = ["aluminium alloy", "aluminum"] }
     value "plastic" { synonyms = ["polyethylene"] }
     help = "What the seat's shell is made of."
     how  = "Lift the cover at a belt opening and look at the edge."
@@ -142,7 +142,7 @@ part "seat_mount" {
     value "cross tube" { synonyms = ["seat tube", "welded tube"] }
     value "box section" { synonyms = ["welded box"] }
     value "floor with plate" { synonyms = ["floor"] }
-    value "original mounting" { synonyms = ["standard mounting"] }
+    value "original mounting" { synonyms = ["standard mounting", "original rails"] }
     value "cage" {}
     help = "What the support is fixed to."
     how  = "From below with the undershield off: see whether the bolt ends in tube, box or sheet."

@@ -46,9 +46,9 @@ part "harness" {
   }
   particular "buckle" {
     kind = "choice"
-    value "rotary" { synonyms = ["turn buckle", "cam lock"] }
+    value "rotary" { synonyms = ["turn buckle", "cam lock", "camlock"] }
     value "lever" { synonyms = ["latch and link"] }
-    value "push button" {}
+    value "push button" { synonyms = ["push-button", "press button"] }
     help = "How it opens."
     how  = "Belt a person in and open it with the left hand, then with the right."
   }
@@ -164,7 +164,7 @@ choices "strap place" {
   value "right lap" { synonyms = ["lap right", "right pelvic"] }
   value "left crotch" { synonyms = ["crotch left", "left leg", "left anti-submarine"] }
   value "right crotch" { synonyms = ["crotch right", "right leg", "right anti-submarine"] }
-  value "crotch" { synonyms = ["single crotch", "anti-submarine", "submarine"] }
+  value "crotch" { synonyms = ["single crotch", "anti-submarine", "submarine", "anti-sub"] }
 }
 
 part "anchorage" {
@@ -185,9 +185,9 @@ part "anchorage" {
   }
   particular "attached_by" {
     kind = "choice"
-    value "bolted plate" { synonyms = ["bolt-in bracket"] }
-    value "eyebolt" { synonyms = ["eye bolt", "snap hook", "clip-in"] }
-    value "wrapped" { synonyms = ["looped round the tube", "3-bar slide"] }
+    value "bolted plate" { synonyms = ["bolt-in bracket", "bolt-in"] }
+    value "eyebolt" { synonyms = ["eye bolt", "snap hook", "clip-in", "snap-in"] }
+    value "wrapped" { synonyms = ["looped round the tube", "3-bar slide", "wrap-around"] }
     value "welded bush" { synonyms = ["bush in the tube"] }
     help = "How the strap is attached."
     how  = "Look at the end fitting: a wrapped strap must go back through its slide and show a tail."

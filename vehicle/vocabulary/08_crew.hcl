@@ -169,9 +169,9 @@ part "garment" {
 }
 
 choices "garment" {
-  value "overalls" { synonyms = ["suit", "race suit", "overall"] }
-  value "underwear top" { synonyms = ["undershirt", "long-sleeved top"] }
-  value "underwear bottoms" { synonyms = ["long johns", "underpants"] }
+  value "overalls" { synonyms = ["suit", "race suit", "overall", "racing suit", "driving suit"] }
+  value "underwear top" { synonyms = ["undershirt", "long-sleeved top", "underwear shirt"] }
+  value "underwear bottoms" { synonyms = ["long johns", "underpants", "underwear trousers"] }
   value "balaclava" { synonyms = ["hood"] }
   value "socks" {}
   value "shoes" { synonyms = ["boots"] }

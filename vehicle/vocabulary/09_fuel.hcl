@@ -183,7 +183,7 @@ part "fuel_pump" {
 
   particular "place" {
     kind = "choice"
-    value "in the tank" { synonyms = ["in tank"] }
+    value "in the tank" { synonyms = ["in tank", "inside the tank"] }
     value "tank compartment" { synonyms = ["beside the tank"] }
     value "under the floor" { synonyms = ["underbody"] }
     value "engine bay" {}
@@ -228,7 +228,7 @@ part "vent" {
     value "under the floor" {}
     value "in the wheel arch" {}
     value "cockpit" {}
-    value "luggage area" { synonyms = ["boot"] }
+    value "luggage area" { synonyms = ["boot", "trunk"] }
     help = "Where it ends."
     how  = "Blow through from the tank end and feel for the air."
   }
@@ -277,14 +277,14 @@ part "line" {
     value "cockpit" { synonyms = ["inside", "interior"] }
     value "underneath" { synonyms = ["under the floor", "outside"] }
     value "engine bay" {}
-    value "luggage area" { synonyms = ["boot"] }
+    value "luggage area" { synonyms = ["boot", "trunk"] }
     help = "Where most of it runs."
     how  = "Write one block a stretch where it changes, with the bulkhead as the border."
   }
   particular "form" {
     kind = "choice"
-    value "metal pipe" { synonyms = ["rigid", "steel pipe", "copper-nickel pipe"] }
-    value "metal-braided hose" { synonyms = ["braided", "braided hose", "aviation type"] }
+    value "metal pipe" { synonyms = ["rigid", "steel pipe", "copper-nickel pipe", "hard line"] }
+    value "metal-braided hose" { synonyms = ["braided", "braided hose", "aviation type", "steel braided", "stainless braided hose"] }
     value "textile-braided hose" { synonyms = ["aramid-braided hose"] }
     value "rubber hose" { synonyms = ["hose"] }
     value "original" { synonyms = ["maker's line"] }
@@ -391,5 +391,5 @@ part "bulkhead" {
 choices "bulkhead" {
   value "engine" { synonyms = ["front", "firewall"] }
   value "fuel" { synonyms = ["rear", "tank"] }
-  value "luggage" { synonyms = ["boot"] }
+  value "luggage" { synonyms = ["boot", "trunk"] }
 }

@@ -70,7 +70,7 @@ part "fire_system" {
   particular "triggered_by" {
     kind = "choice"
     value "mechanical" { synonyms = ["pull cable", "cable"] }
-    value "electrical" { synonyms = ["electric"] }
+    value "electrical" { synonyms = ["electric", "electronic"] }
     value "both" {}
     help = "How it is set off."
     how  = "Look at the bottle's head: a cable clamp or a two-wire plug."

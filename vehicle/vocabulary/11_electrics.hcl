@@ -62,10 +62,10 @@ part "battery" {
 
   particular "chemistry" {
     kind = "choice"
-    value "wet lead-acid" { synonyms = ["flooded", "wet"] }
-    value "sealed lead-acid" { synonyms = ["AGM", "dry", "gel"] }
+    value "wet lead-acid" { synonyms = ["flooded", "wet", "wet cell"] }
+    value "sealed lead-acid" { synonyms = ["AGM", "dry", "gel", "dry cell"] }
     value "lithium iron phosphate" { synonyms = ["LiFePO4", "LFP"] }
-    value "other lithium" { synonyms = ["lithium ion", "lithium polymer"] }
+    value "other lithium" { synonyms = ["lithium ion", "lithium polymer", "lithium-ion", "Li-ion", "LiPo"] }
     value "other" {}
     help = "What sort of battery it is."
     how  = "From its label; cell caps that unscrew mean wet."
@@ -74,7 +74,7 @@ part "battery" {
     kind = "choice"
     value "engine bay" {}
     value "cockpit" { synonyms = ["behind the seats", "passenger footwell"] }
-    value "luggage area" { synonyms = ["boot"] }
+    value "luggage area" { synonyms = ["boot", "trunk"] }
     help = "Where it stands."
     how  = "Name the space as the bulkheads divide it, not as the trim does."
   }
@@ -171,16 +171,16 @@ part "lamp" {
 
   particular "purpose" {
     kind = "choice"
-    value "headlamp" { synonyms = ["dipped beam", "main beam"] }
-    value "additional headlamp" { synonyms = ["driving lamp", "spot lamp", "lamp pod"] }
-    value "position lamp" { synonyms = ["side lamp", "tail lamp"] }
-    value "direction indicator" { synonyms = ["indicator"] }
-    value "brake lamp" { synonyms = ["stop lamp"] }
-    value "rear fog lamp" { synonyms = ["rain lamp", "dust lamp"] }
-    value "reversing lamp" {}
-    value "number plate lamp" {}
-    value "hazard warning" {}
-    value "interior lamp" { synonyms = ["map lamp"] }
+    value "headlamp" { synonyms = ["dipped beam", "main beam", "headlight", "low beam", "high beam"] }
+    value "additional headlamp" { synonyms = ["driving lamp", "spot lamp", "lamp pod", "driving light", "spot light", "spotlight", "light pod"] }
+    value "position lamp" { synonyms = ["side lamp", "tail lamp", "side light", "tail light"] }
+    value "direction indicator" { synonyms = ["indicator", "turn signal"] }
+    value "brake lamp" { synonyms = ["stop lamp", "brake light", "stop light"] }
+    value "rear fog lamp" { synonyms = ["rain lamp", "dust lamp", "rain light", "rear fog light"] }
+    value "reversing lamp" { synonyms = ["reversing light", "reverse light"] }
+    value "number plate lamp" { synonyms = ["number plate light", "licence plate lamp"] }
+    value "hazard warning" { synonyms = ["hazard lights", "hazards"] }
+    value "interior lamp" { synonyms = ["map lamp", "interior light"] }
     help = "What it is for."
     how  = "Switch every function on in turn while someone walks round the car."
   }

@@ -10,8 +10,8 @@ part "towing_eye" {
   particular "form" {
     kind = "choice"
     value "rigid" { synonyms = ["steel eye", "hinged"] }
-    value "strap" { synonyms = ["webbing", "loop"] }
-    value "cable" { synonyms = ["steel rope"] }
+    value "strap" { synonyms = ["webbing", "loop", "tow strap"] }
+    value "cable" { synonyms = ["steel rope", "wire rope"] }
     help = "What sort it is."
     how  = "Pull it out to where it would be used."
   }
@@ -168,9 +168,9 @@ part "window" {
   particular "material" {
     kind = "choice"
     value "tempered glass" { synonyms = ["toughened glass", "safety glass"] }
-    value "laminated glass" {}
+    value "laminated glass" { synonyms = ["laminated"] }
     value "polycarbonate" { synonyms = ["plastic"] }
-    value "acrylic" {}
+    value "acrylic" { synonyms = ["PMMA"] }
     help = "What it is made of."
     how  = "Mark in the corner of glass; polycarbonate sounds dull and scratches under a nail."
   }
@@ -216,7 +216,7 @@ choices "window place" {
   value "co-driver door" { synonyms = ["co-driver's door", "passenger door"] }
   value "left rear side" { synonyms = ["rear left"] }
   value "right rear side" { synonyms = ["rear right"] }
-  value "rear" { synonyms = ["rear screen", "backlight"] }
+  value "rear" { synonyms = ["rear screen", "backlight", "rear window"] }
   value "roof" { synonyms = ["sunroof"] }
 }
 

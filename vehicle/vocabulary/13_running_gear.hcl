@@ -14,7 +14,7 @@ part "brakes" {
   particular "circuits_divided" {
     kind = "choice"
     value "front and rear" { synonyms = ["front/rear"] }
-    value "diagonal" { synonyms = ["X"] }
+    value "diagonal" { synonyms = ["X", "diagonally split"] }
     value "front doubled" { means = "both circuits on the front wheels" }
     help = "How the circuits are divided."
     how  = "Follow the pipes from the master cylinders."
@@ -287,7 +287,7 @@ part "spare_carrier" {
 
   particular "place" {
     kind = "choice"
-    value "luggage area" { synonyms = ["boot"] }
+    value "luggage area" { synonyms = ["boot", "trunk"] }
     value "behind the seats" { synonyms = ["cockpit"] }
     value "outside" {}
     help = "Where the spare wheels are carried."

@@ -141,7 +141,7 @@ part "seal" {
     value "gearbox" { synonyms = ["transmission"] }
     value "differential" { synonyms = ["axle"] }
     value "ballast" {}
-    value "control unit" { synonyms = ["ECU"] }
+    value "control unit" { synonyms = ["ECU", "engine control unit"] }
     help = "What it seals."
     how  = "Follow the wire through all the parts it holds together."
   }

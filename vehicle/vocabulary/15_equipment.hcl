@@ -161,7 +161,7 @@ part "stowed_item" {
   particular "place" {
     kind = "choice"
     value "cockpit" { synonyms = ["beside the crew"] }
-    value "luggage area" { synonyms = ["boot"] }
+    value "luggage area" { synonyms = ["boot", "trunk"] }
     value "engine bay" {}
     help = "Where it is carried."
     how  = "Name the space on the crew's or the far side of the rear bulkhead."

@@ -8,7 +8,7 @@ chapter "4" {
     title   = "Slips in three names"
     concern = "safety"
     across  = "tube in cage.tubes"
-    demand  = "tube.wal >= 2.5*mm and tub.outside >= 45*mm and cag.bolted_in" # want 21 formula-name `The build sheet knows no "wal" of a tube\. Did you mean wall\?` 39 formula-name `"tub" is not the name of anything\. Did you mean tube\?` 64 formula-name `"cag" is not the name of anything\. Did you mean car\?`
+    demand  = "tube.wal >= 2.5*mm and tub.outside >= 45*mm and cag.bolted_in" # want 21 formula-name `The build sheet knows no "wal" of a tube\. Did you mean wall\?` 39 formula-name `"tub" is not the name of anything\. Did you mean tube\?` 64 formula-name `"cag" is not the name of anything\. Did you mean cage\?`
   }
   clause "4.2" {
     title   = "A particular of nobody"
