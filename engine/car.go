@@ -268,7 +268,7 @@ func (c *Car) machine(p *Program, asRead bool, on quantity.Day) *machine {
 	if asRead {
 		cells = c.read
 	}
-	m := &machine{cells: slices.Clone(cells), refs: c.refs, lists: c.lists, texts: c.texts, slots: make([]slot, p.slots)}
+	m := &machine{cells: slices.Clone(cells), refs: c.refs, lists: c.lists, texts: c.texts, slots: make([]slot, p.slots), limit: stepLimit}
 	for i := range moments {
 		m.cells[i].low, m.cells[i].high = float64(on), float64(on)
 		m.cells[i].label = float64(on)

@@ -12,9 +12,11 @@ type rawCause struct {
 // else keeps them open. A missing particular is named only if its value alone can still
 // change the answer.
 func (m *machine) causesOf(n truthNode) []rawCause {
-	s := newSurvey(false)
-	n.survey(m, s)
 	exhausted := m.exhausted
+	s := newSurvey(false)
+	m.steps, m.limit, m.exhausted = 0, surveyLimit, false
+	n.survey(m, s)
+	m.steps, m.limit = 0, stepLimit // for all looks at what matters together
 	var causes []rawCause
 	alone := len(s.touched) == 1 && len(s.unknown) == 0
 	for i := range s.touched {
@@ -25,7 +27,10 @@ func (m *machine) causesOf(n truthNode) []rawCause {
 		causes = append(causes, rawCause{kind: kind, cell: s.touched[i].cell, list: -1})
 	}
 	for _, u := range s.unknown {
-		causes = append(causes, u.cause())
+		// That a list may be empty follows from what its members hang on, where that is told.
+		if u.kind != NoSuchPart || len(causes) == 0 {
+			causes = append(causes, u.cause())
+		}
 	}
 	if len(causes) == 0 {
 		causes = m.everyMissing(s)

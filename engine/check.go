@@ -70,6 +70,19 @@ func (r *Result) Count(chapter *ChapterResult, c *ClauseResult) {
 		chapter.Worst = chapter.Worst.Worse(c.Verdict)
 		r.Worst = r.Worst.Worse(c.Verdict)
 	}
+	if !c.NotDue && c.Clause.LookFor != "" && c.Verdict > ByEye && !c.hasByEye() {
+		r.ToLookAt++
+	}
+}
+
+// hasByEye reports whether a person can look at a subject of the clause already.
+func (c *ClauseResult) hasByEye() bool {
+	for _, s := range c.Subjects {
+		if s.Verdict == ByEye {
+			return true
+		}
+	}
+	return false
 }
 
 // judge is the machine that decides under the clause's way of judging.
@@ -103,13 +116,14 @@ func (k *checker) clause(c *compiledClause) *ClauseResult {
 type tally struct {
 	sure, possible int
 	complete       bool
-	open           []rawCause // what keeps the lists from being complete
+	open           []rawCause // why it is open whether subjects count
+	others         []rawCause // what keeps the lists from being complete
 }
 
 // subjects runs over the subjects of a clause from the across variable at depth on.
 func (k *checker) subjects(c *compiledClause, out *ClauseResult, depth int) tally {
 	if depth == len(c.across) {
-		return k.counted(k.subject(c, out))
+		return k.subject(c, out)
 	}
 	t := tally{complete: true}
 	m := k.judge(c)
@@ -124,21 +138,21 @@ func (k *checker) subjects(c *compiledClause, out *ClauseResult, depth int) tall
 		t.sure += below.sure
 		t.possible += below.possible
 		t.complete = t.complete && below.complete
-		t.open = append(t.open, below.open...)
+		t.open, t.others = append(t.open, below.open...), append(t.others, below.others...)
 	}
 	if !of.complete(m) {
 		t.complete = false
 		s := newSurvey(false)
 		of.surveyOthers(m, s)
 		for _, u := range s.unknown {
-			t.open = append(t.open, u.cause())
+			t.others = append(t.others, u.cause())
 		}
 	}
 	return t
 }
 
 // counted turns the truth of a subject's guard into a tally of one.
-func (k *checker) counted(guard quantity.Truth) tally {
+func counted(guard quantity.Truth) tally {
 	switch guard {
 	case quantity.Yes:
 		return tally{sure: 1, possible: 1, complete: true}
@@ -151,20 +165,19 @@ func (k *checker) counted(guard quantity.Truth) tally {
 // others gives the clause its say about subjects that are not there: too few of them, or
 // a list of which the sheet does not say that it is complete.
 func (k *checker) others(c *compiledClause, out *ClauseResult, t tally) {
+	open := k.appliesOpen(c)
+	count := fmt.Sprintf("%d on the sheet, at least %d asked", t.possible, c.AtLeast)
 	switch {
-	case c.AtLeast > 0 && t.complete && t.possible < c.AtLeast:
-		if open := k.appliesOpen(c); open != nil {
-			out.add(&SubjectResult{Verdict: NotRecorded, Causes: k.named(open)})
-			return
-		}
-		out.Note = fmt.Sprintf("%d of %d required", t.possible, c.AtLeast)
-		out.Verdict = Gap
 	case !t.complete:
-		open := append(t.open, k.appliesOpen(c)...)
-		out.add(&SubjectResult{Verdict: NotRecorded, Causes: k.named(open), Notes: []string{"the list is not complete"}})
-	case c.AtLeast > t.sure:
-		out.Note = fmt.Sprintf("%d to %d of %d required", t.sure, t.possible, c.AtLeast)
-		out.Verdict = out.Verdict.Worse(NotRecorded)
+		causes := append(t.others, open...)
+		out.add(&SubjectResult{Verdict: NotRecorded, Causes: k.named(causes), Notes: []string{"the list is not complete"}})
+	case t.possible < c.AtLeast && len(open) > 0:
+		out.add(&SubjectResult{Verdict: verdictOf(open), Causes: k.named(open), Notes: []string{count}})
+	case t.possible < c.AtLeast:
+		out.Note, out.Verdict = count, Gap
+	case t.sure < c.AtLeast:
+		count = fmt.Sprintf("%d to %d on the sheet, at least %d asked", t.sure, t.possible, c.AtLeast)
+		out.add(&SubjectResult{Verdict: verdictOf(t.open), Causes: k.named(t.open), Notes: []string{count}})
 	case len(out.Subjects) == 0:
 		out.Note = "nothing on the sheet that it is about"
 	}

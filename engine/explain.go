@@ -15,6 +15,7 @@ import (
 type explainer struct {
 	m       *machine
 	car     *Car
+	walked  int  // nodes explained so far
 	negated bool // under an odd number of negations: what is asked for is that it does not hold
 }
 
@@ -37,8 +38,15 @@ const shownMembers = 12
 // truthOf is the truth of a node as the walk shows it, settled where splitting helps.
 func (x *explainer) truthOf(t *trace) quantity.Truth { return x.m.decide(t.value.asTruth) }
 
+// walkLimit bounds the nodes that one explanation goes through. A clause that compares
+// every tube with every other would fill a book; past the limit nodes say only their truth.
+const walkLimit = 20_000
+
 // walk explains one node.
 func (x *explainer) walk(t *trace) finding {
+	if x.walked++; x.walked > walkLimit {
+		return x.brief(t)
+	}
 	f := finding{work: &Working{Text: t.text()}, hand: math.Inf(1)}
 	if t.value.asTruth != nil {
 		f.work.Truth, f.work.HasTruth = x.truthOf(t), true
@@ -70,6 +78,16 @@ func (x *explainer) walk(t *trace) finding {
 		x.read(t, &f)
 	default:
 		x.single(t, &f)
+	}
+	return f
+}
+
+// brief is a node without what is below it.
+func (x *explainer) brief(t *trace) finding {
+	f := finding{work: &Working{Text: t.text(), Note: "not gone into"}, hand: math.Inf(1)}
+	if t.value.asTruth != nil {
+		f.work.Truth, f.work.HasTruth = t.value.asTruth.truth(x.m), true
+		f.work.Value = f.work.Truth.String()
 	}
 	return f
 }
@@ -111,7 +129,28 @@ func (x *explainer) logic(t *trace, n *rules.Logic, f *finding) {
 			f.work.Of = append(f.work.Of, part.work)
 		}
 	}
+	x.together(f, parts)
 }
+
+// together explains a truth that none of the parts has by itself: all open parts decided
+// it, one way or the other in every car that agrees with the sheet.
+func (x *explainer) together(f *finding, parts []finding) {
+	for _, part := range parts {
+		if part.work.Truth == f.work.Truth {
+			return
+		}
+	}
+	for _, part := range parts {
+		if part.work.Truth == quantity.Open {
+			part.work.Deciding = true
+			f.decided = append(f.decided, part.decided...)
+			f.work.Note = noteTogether
+		}
+	}
+}
+
+// noteTogether marks what is settled although its parts, each alone, are not.
+const noteTogether = "settled by its open parts together, whichever way each of them is"
 
 // alternatives explains one-of-these: the first that holds, all that are open, or the
 // nearest of those that fail.
@@ -131,6 +170,7 @@ func (x *explainer) alternatives(f *finding, parts []finding) {
 		}
 	}
 	if nearest < 0 || f.work.Truth == quantity.Open {
+		x.together(f, parts)
 		return
 	}
 	part := parts[nearest]
@@ -164,15 +204,38 @@ func joinNotes(a, b string) string {
 // conditional explains condition ? then : otherwise.
 func (x *explainer) conditional(t *trace, f *finding) {
 	when := x.walk(t.of[0])
+	condition := when.decided
 	when.decided = nil
 	x.take(f, when)
 	f.failing, f.short = 0, 0
 	if when.work.Truth != quantity.No {
-		x.take(f, x.walk(t.of[1]))
+		x.take(f, x.branch(t, 1, when.work.Truth))
 	}
 	if when.work.Truth != quantity.Yes {
-		x.take(f, x.walk(t.of[2]))
+		x.take(f, x.branch(t, 2, when.work.Truth))
 	}
+	if len(f.decided) == 0 {
+		// Branches that are plain yes or no leave the condition to decide.
+		f.decided = condition
+	}
+}
+
+// branch explains one branch of a condition. While the condition is open, what the branch
+// asks is asked only if it comes to that.
+func (x *explainer) branch(t *trace, which int, when quantity.Truth) finding {
+	part := x.walk(t.of[which])
+	if when != quantity.Open {
+		return part
+	}
+	note := "if " + t.of[0].text()
+	if which == 2 {
+		note = "unless " + t.of[0].text()
+	}
+	part.decided = slices.Clone(part.decided)
+	for i := range part.decided {
+		part.decided[i].Note = joinNotes(note, part.decided[i].Note)
+	}
+	return part
 }
 
 // define explains let: the value stands in its slot while the rest is explained.

@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"math"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2"
@@ -70,11 +71,14 @@ func (x *explainer) compare(t *trace, n *rules.Compare, f *finding, d *Decided) 
 		d.Sense = daySenses[sense]
 	}
 	if reading.value.asNumber == nil {
+		if sense == rules.Equal {
+			d.Sense = ""
+		}
 		return
 	}
 	r, l := quietly(x.m, reading.value.asNumber), quietly(x.m, limit.value.asNumber)
 	if shift := allowanceOf(t); shift != 0 {
-		d.Limit += ", allowance " + quantity.Exactly(shift).In(x.unitOf(limit), -1)
+		d.Limit += x.allowanceWord(sense, reading == t.of[0], shift, limit)
 		if reading == t.of[0] {
 			r = r.Plus(quantity.Exactly(shift))
 		} else {
@@ -90,6 +94,22 @@ func (x *explainer) compare(t *trace, n *rules.Compare, f *finding, d *Decided) 
 	if sense != rules.Equal && sense != rules.NotEqual {
 		d.Margin = x.margin(sense, r, l, reading, limit, d.Truth)
 	}
+}
+
+// allowanceWord says what the clause's allowance does to the limit as it is asked for.
+func (x *explainer) allowanceWord(sense rules.Comparison, onReading bool, shift float64, limit *trace) string {
+	helps := shift > 0
+	if sense == rules.Less || sense == rules.AtMost {
+		helps = !helps
+	}
+	if !onReading {
+		helps = !helps
+	}
+	word := ", tightened by "
+	if helps {
+		word = ", loosened by "
+	}
+	return word + figureText(quantity.Exactly(math.Abs(shift)), x.unitOf(limit), figureDigits)
 }
 
 // allowanceOf is what the clause's allowance adds to the left side of a comparison.
@@ -122,7 +142,7 @@ func (x *explainer) read(t *trace, f *finding) {
 			limit = "no"
 		}
 		x.settled(f, Decided{
-			What: t.text(), Sense: "exactly", Reading: f.work.Value, Limit: limit,
+			What: t.text(), Reading: f.work.Value, Limit: limit,
 			Truth: x.asked(f.work.Truth), Place: x.placeOf(t),
 		})
 	}
@@ -146,7 +166,7 @@ func (x *explainer) noteOn(i int32) string {
 	if len(o.value.Readings) > 1 {
 		return "least favourable of " + plural(len(o.value.Readings), "reading", "readings")
 	}
-	if o.particular.Measured && !o.value.Readings[0].Figure.Toleranced {
+	if o.withoutTolerance() {
 		return "tolerance not stated"
 	}
 	return ""

@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"fmt"
 	"math"
 
 	"gapsheet/rules"
@@ -23,6 +24,10 @@ func (x *explainer) gather(t *trace, n *rules.Gather, f *finding) {
 		member := list.at(x.m, i)
 		if member == quantity.No {
 			continue
+		}
+		if x.walked > walkLimit {
+			f.work.Note = joinNotes(f.work.Note, "further members not gone into")
+			break
 		}
 		part := finding{work: &Working{Text: x.memberName(list), Value: x.memberValue(t, list)}, hand: math.Inf(1)}
 		if body != nil {
@@ -52,8 +57,10 @@ func (x *explainer) gather(t *trace, n *rules.Gather, f *finding) {
 // members puts the members' findings under a list function.
 func (x *explainer) members(n *rules.Gather, f *finding, parts []finding) {
 	switch n.Fold {
-	case rules.FoldAny, rules.FoldOne:
+	case rules.FoldAny:
 		x.alternatives(f, parts)
+	case rules.FoldOne:
+		x.exactlyOne(f, parts)
 	case rules.FoldAll, rules.FoldNone:
 		for _, part := range parts {
 			same := part.work.Truth == f.work.Truth
@@ -71,6 +78,26 @@ func (x *explainer) members(n *rules.Gather, f *finding, parts []finding) {
 			f.work.Of = append(f.work.Of, part.work)
 		}
 	}
+}
+
+// exactlyOne explains one(list, …): how many there are decided it.
+func (x *explainer) exactlyOne(f *finding, parts []finding) {
+	low, high := 0, 0
+	for _, part := range parts {
+		if part.work.Truth != quantity.No {
+			high++
+			part.work.Deciding = true
+		}
+		if part.work.Truth == quantity.Yes {
+			low++
+		}
+		f.work.Of = append(f.work.Of, part.work)
+	}
+	d := Decided{What: f.work.Text, Sense: "exactly", Reading: fmt.Sprint(low), Limit: "1", Truth: x.asked(f.work.Truth)}
+	if low != high {
+		d.Reading = fmt.Sprintf("%d to %d", low, high)
+	}
+	x.settled(f, d)
 }
 
 // mapBody is the trace of what a list was mapped to, nil for other lists.

@@ -39,11 +39,15 @@ func (x *explainer) margin(sense rules.Comparison, r, l quantity.Range, reading,
 	}
 	// The end that matters: the least to spare, the least that lacks.
 	var by quantity.Range
+	strict := 0.0 // of days and counts, the limit itself is one step off
+	if (sense == rules.Less || sense == rules.More) && (reading.isDate() || reading.tree.Type().Whole && limit.tree.Type().Whole) {
+		strict = 1
+	}
 	switch t {
 	case quantity.Yes:
-		by = quantity.Exactly(max(beyond.Low, 0))
+		by = quantity.Exactly(max(beyond.Low-strict, 0))
 	case quantity.No:
-		by = quantity.Exactly(max(-beyond.High, 0))
+		by = quantity.Exactly(max(strict-beyond.High, 0))
 	default:
 		return ""
 	}
@@ -57,6 +61,8 @@ func (x *explainer) margin(sense rules.Comparison, r, l quantity.Range, reading,
 	switch {
 	case t == quantity.Yes && by.Low == 0:
 		return "on the limit"
+	case t == quantity.No && by.Low == 0:
+		return "on the limit, which is not in it"
 	case t == quantity.Yes:
 		return amount + " to spare"
 	case sense == rules.Less || sense == rules.AtMost:

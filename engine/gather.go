@@ -11,6 +11,9 @@ type gathering struct {
 	body truthNode // nil, or the predicate of all, any, none, one
 }
 
+// surveyCost is how many visits of a member one survey of it counts for.
+const surveyCost = 30
+
 // surveyList surveys the members that may be in the list; look surveys one of them. Where
 // values of members are taken together, splitting on who is a member keeps what taking
 // them with those that may not be there loses.
@@ -93,7 +96,7 @@ func (n *gatheredTruth) quantify(m *machine, decider quantity.Truth) quantity.Tr
 // quantifyPlain is quantify over all members of a list, without asking each whether it is one.
 func (n *gatheredTruth) quantifyPlain(m *machine, l *list, slot int32, decider quantity.Truth) quantity.Truth {
 	result := decider.Not()
-	if m.steps += len(l.elements); m.steps > stepLimit {
+	if m.steps += len(l.elements); m.steps > m.limit {
 		m.exhausted = true
 		return quantity.Open
 	}

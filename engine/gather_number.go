@@ -83,7 +83,7 @@ func countPlain(m *machine, l *list, slot int32, body truthNode, enough int) qua
 		case quantity.Open:
 			high++
 		}
-		if low >= enough || m.steps > stepLimit {
+		if low >= enough || m.steps > m.limit {
 			return quantity.Range{Low: float64(low), High: math.Inf(1)}
 		}
 	}
@@ -135,8 +135,8 @@ func (n *gatheredNumber) sum(m *machine) quantity.Range {
 // sumPlain sums a number over all members of a list.
 func sumPlain(m *machine, l *list, slot int32, body numberNode) quantity.Range {
 	var total quantity.Range
-	if m.steps += len(l.elements); m.steps > stepLimit || !l.complete {
-		m.exhausted = m.exhausted || m.steps > stepLimit
+	if m.steps += len(l.elements); m.steps > m.limit || !l.complete {
+		m.exhausted = m.exhausted || m.steps > m.limit
 		return quantity.Everything
 	}
 	v := &m.slots[slot]

@@ -114,6 +114,7 @@ type machine struct {
 	tampered  bool // assumed is not empty
 	exhausted bool // a budget ran out
 	steps     int  // members visited since the last reset
+	limit     int  // of steps, past which the machine is exhausted
 	left      int  // evaluations that settling may still spend
 	assumed   map[string]quantity.Truth
 	scratch   []float64
@@ -123,10 +124,14 @@ type machine struct {
 // thousands of parts end as "not settled" and not as a hang.
 const stepLimit = 4_000_000
 
+// surveyLimit bounds the visits of one look for causes, which must not miss a cell for
+// want of budget in any clause that makes sense.
+const surveyLimit = 40_000_000
+
 // step counts one visited member and reports whether the evaluation may go on.
 func (m *machine) step() bool {
 	m.steps++
-	if m.steps > stepLimit {
+	if m.steps > m.limit {
 		m.exhausted = true
 		return false
 	}

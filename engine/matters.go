@@ -30,6 +30,9 @@ type looking struct {
 // All combinations of representative values are tried where they are few, a fixed sample
 // where they are many. What that does not rule out is named.
 func (m *machine) matters(n truthNode, s *survey, which int) bool {
+	if m.exhausted {
+		return true
+	}
 	kept := m.keep(s)
 	defer m.putBack(s, kept)
 	l := &looking{machine: m, of: n, survey: s, which: which}
@@ -49,7 +52,7 @@ func (m *machine) matters(n truthNode, s *survey, which int) bool {
 	seed, told, doubtful := uint64(1), false, false
 	for try := range tries {
 		l.said = false
-		if seed = l.others(try, seed, sized); l.changes() {
+		if seed = l.others(try, seed, sized); l.changes() || m.exhausted {
 			return true
 		}
 		told = told || l.said

@@ -42,7 +42,7 @@ func (c *Car) cause(r rawCause) Cause {
 			out.Place = l.says.Range
 		}
 		out.Part, out.List = c.lists[r.list].within, c.lists[r.list].of
-		out.Known = len(c.lists[r.list].elements)
+		out.Known, out.Label = len(c.lists[r.list].elements), r.label
 		out.Text = c.nameOfList(r.list)
 		if r.label != "" {
 			out.Text = words(c.lists[r.list].of.Name) + " " + r.label

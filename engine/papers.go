@@ -8,17 +8,26 @@ import (
 
 // papers checks the evidence that the clause asks for. Of a subject it must stand with the
 // subject's parts, with the parts they belong to or name (a tube's stock), or with the car.
-// Of a clause about the car as a whole it may stand anywhere in the sheet.
-func (k *checker) papers(s *SubjectResult, c *compiledClause) {
+// Of a clause about the car as a whole it may stand anywhere in the sheet. What is missing
+// is a gap of its own, beside what the figures say.
+func (k *checker) papers(s *SubjectResult, c *compiledClause, out *ClauseResult) {
 	if len(c.Evidence) == 0 || k.request.NoPapers {
 		return
 	}
 	on := k.papersOf(s.Parts)
+	missing := &SubjectResult{Parts: s.Parts, Name: s.Name, Verdict: Gap}
+	if len(s.Parts) > 0 {
+		missing.Place = s.Parts[len(s.Parts)-1].Range
+	} else if car := k.car.Sheet.Car(); car != nil {
+		missing.Place = car.Range
+	}
 	for _, wanted := range c.Evidence {
 		if !slices.Contains(on, vehicle.FoldText(wanted)) {
-			s.MissingPapers = append(s.MissingPapers, wanted)
-			s.Verdict = s.Verdict.Worse(Gap)
+			missing.MissingPapers = append(missing.MissingPapers, wanted)
 		}
+	}
+	if len(missing.MissingPapers) > 0 {
+		out.add(missing)
 	}
 }
 

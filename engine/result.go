@@ -27,6 +27,7 @@ type Result struct {
 	Counts   [verdictCount]int // due clauses by Verdict, advice left out
 	Advice   [verdictCount]int // due clauses of advice by Verdict
 	NotDue   int               // clauses not due at the stage asked for
+	ToLookAt int               // due clauses that a person has still to look at once their figures are there
 }
 
 // ChapterResult is what one chapter says of a car.
@@ -78,6 +79,7 @@ type Cause struct {
 	Part       *vehicle.Part       // the part whose particular or list it is; nil for Budget, Undefined
 	Particular *vehicle.Particular // Missing, Tolerance, StatedNone; nil where it is missing whether a part is fitted
 	List       *vehicle.PartType   // of what type the list or the part is that may or may not be there; nil where it is about a particular
+	Label      string              // of the one part of the list that is meant, "" for the whole list
 	Known      int                 // how many of that type the sheet describes
 	Text       string              // the particular or part as a person names it: "wall of tube 4"
 	Place      hcl.Range           // of the reading or the part in the sheet; zero for what is not there

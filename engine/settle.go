@@ -16,7 +16,7 @@ const settleBudget = 6000
 
 // decide works out a truth and settles it if need be, with a budget of its own.
 func (m *machine) decide(n truthNode) quantity.Truth {
-	m.steps, m.exhausted = 0, false
+	m.steps, m.limit, m.exhausted = 0, stepLimit, false
 	t := n.truth(m)
 	if t != quantity.Open {
 		return t
@@ -27,6 +27,9 @@ func (m *machine) decide(n truthNode) quantity.Truth {
 
 // settle tries to decide a truth that is open as it stands.
 func (m *machine) settle(n truthNode) quantity.Truth {
+	if m.exhausted {
+		return quantity.Open
+	}
 	deep := m.deep
 	m.deep = false
 	t := m.settleWhole(n)

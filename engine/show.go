@@ -55,7 +55,7 @@ func (x *explainer) asWritten(i int32) string {
 			}
 		}
 	}
-	return quantity.Range{Low: c.low, High: c.high}.In(o.unit, o.decimals)
+	return figureText(quantity.Range{Low: c.low, High: c.high}, o.unit, figureDigits)
 }
 
 // Digits of figures that nobody wrote: enough to tell a worked-out figure from its limit,
@@ -74,16 +74,26 @@ func figureText(r quantity.Range, u quantity.Unit, digits int) string {
 		decimals = digits - 1 - int(math.Floor(math.Log10(size)))
 	}
 	decimals = min(max(decimals, 0), 15)
-	// A range that comes of outward rounding alone is one figure to a person.
-	text := quantity.FormatNumber(r.Low, u, decimals)
-	if text != quantity.FormatNumber(r.High, u, decimals) {
-		return r.In(u, decimals)
+	low, high := trimmed(r.Low, u, decimals), trimmed(r.High, u, decimals)
+	if math.IsInf(r.Low, 0) || math.IsInf(r.High, 0) {
+		return r.In(u, -1)
 	}
-	if strings.Contains(text, ".") {
-		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
+	// A range that comes of outward rounding alone is one figure to a person.
+	text := low
+	if low != high {
+		text += " to " + high
 	}
 	if name := u.Name(); name != "" {
 		text += " " + name
+	}
+	return text
+}
+
+// trimmed is a number in a unit without zeros that say nothing.
+func trimmed(v float64, u quantity.Unit, decimals int) string {
+	text := quantity.FormatNumber(v, u, decimals)
+	if strings.Contains(text, ".") && !strings.Contains(text, "e") {
+		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
 	}
 	return text
 }
@@ -152,11 +162,10 @@ func (x *explainer) symbolText(is rules.Type, set uint64) string {
 
 // memberName names the member of a list that its slot holds.
 func (x *explainer) memberName(list source) string {
-	v := x.m.slots[list.bound()]
-	if part := x.car.partAt(v.base); part != nil {
+	if part := x.car.partAt(x.m.slots[under(list).bound()].base); part != nil {
 		return part.Name()
 	}
-	return fmt.Sprintf("row %d", v.index+1)
+	return fmt.Sprintf("row %d", x.m.slots[list.bound()].index+1)
 }
 
 // memberValue is the value of the member, where the list is one of values.

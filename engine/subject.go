@@ -1,8 +1,6 @@
 package engine
 
 import (
-	"math"
-
 	"gapsheet/rules"
 	"gapsheet/vehicle"
 	"gapsheet/vehicle/quantity"
@@ -18,40 +16,29 @@ const (
 )
 
 // subject works the clause for the subject that its across variables stand for at
-// present, and returns the truth of its guard.
-func (k *checker) subject(c *compiledClause, out *ClauseResult) quantity.Truth {
+// present, and returns what it says of whether the subject counts.
+func (k *checker) subject(c *compiledClause, out *ClauseResult) tally {
 	m := k.judge(c)
-	guard, whole := k.worst(m, c)
-	if guard == quantity.No {
-		return guard
-	}
-	s := &SubjectResult{Parts: k.parts(c)}
-	s.Name = nameOf(s.Parts)
-	k.verdict(s, m, c, guard, whole)
-	if guard == quantity.Yes {
-		k.papers(s, c)
-	}
-	k.explain(s, m, c, whole)
-	m.restoreReadings(k)
-	out.add(s)
-	return guard
-}
-
-// worst works guard and demand; where particulars were read several times, once for each
-// combination of readings, and the least favourable one stays in place.
-func (k *checker) worst(m *machine, c *compiledClause) (guard, whole quantity.Truth) {
-	guard = m.decide(c.guard)
-	if guard == quantity.No && len(k.car.several) == 0 {
-		return guard, quantity.Yes
-	}
-	several := k.severalIn(m, c)
-	if len(several) == 0 {
-		if guard == quantity.No {
-			return guard, quantity.Yes
+	o := k.worst(c)
+	if o.guard != quantity.No {
+		s := &SubjectResult{Parts: k.parts(c)}
+		s.Name = nameOf(s.Parts)
+		k.verdict(s, m, c, o.guard, o.whole)
+		if c.Judged == rules.Proved && o.whole != quantity.Open && k.readsWithoutTolerance(m, c) {
+			s.Notes = append(s.Notes, NoteTakenAsExact)
 		}
-		return guard, m.decide(c.whole)
+		k.explain(s, m, c, o.whole)
+		out.add(s)
+		if o.guard == quantity.Yes {
+			k.papers(s, c, out)
+		}
 	}
-	return k.leastFavourable(m, c, several)
+	t := counted(o.least)
+	if o.least == quantity.Open {
+		t.open = m.causesOf(c.guard)
+	}
+	k.restoreReadings()
+	return t
 }
 
 // verdict turns the truths of guard and whole into a verdict with its notes and causes.
@@ -85,7 +72,7 @@ func (k *checker) undecided(s *SubjectResult, m *machine, c *compiledClause, ope
 	switch s.Verdict {
 	case Gap:
 		for _, cause := range s.Causes {
-			s.Notes = append(s.Notes, gapWord(cause.Kind)+": "+cause.Text)
+			s.Notes = append(s.Notes, gapNote(cause))
 		}
 	case Marginal:
 		if m.exhausted {
@@ -102,11 +89,15 @@ func (k *checker) undecided(s *SubjectResult, m *machine, c *compiledClause, ope
 	}
 }
 
-func gapWord(kind CauseKind) string {
-	if kind == StatedNone {
-		return "stated not to exist"
+// gapNote says why what is not there makes a gap.
+func gapNote(cause Cause) string {
+	switch {
+	case cause.Kind == StatedNone:
+		return "stated not to exist: " + cause.Text
+	case cause.Kind == NotFitted && cause.List == nil && cause.Part == nil && cause.Particular == nil:
+		return "no row fits: " + cause.Text
 	}
-	return "not fitted"
+	return "not fitted: " + cause.Text
 }
 
 // verdictOf is the verdict of an open truth: not recorded with any missing cause, a gap
@@ -147,87 +138,30 @@ func nameOf(parts []*vehicle.Part) string {
 	return parts[len(parts)-1].Name()
 }
 
-// severalIn finds the particulars with several readings that the clause reads for this
-// subject.
-func (k *checker) severalIn(m *machine, c *compiledClause) []severalReadings {
-	if len(k.car.several) == 0 {
-		return nil
-	}
+// readsWithoutTolerance reports whether the demand reads a measured figure whose sheet
+// states neither a tolerance nor an instrument.
+func (k *checker) readsWithoutTolerance(m *machine, c *compiledClause) bool {
 	s := newSurvey(true)
-	c.whole.survey(m, s)
-	var found []severalReadings
-	for _, x := range k.car.several {
-		if _, ok := s.where[x.cell]; ok {
-			found = append(found, x)
+	c.demand.survey(m, s)
+	for i := range s.touched {
+		if k.car.origins[s.touched[i].cell].withoutTolerance() {
+			return true
 		}
 	}
-	return found
+	return false
 }
 
-// combinationLimit bounds the combinations of readings that are tried one by one; past it
-// the readings are taken as one range, which is never more favourable.
-const combinationLimit = 256
-
-// leastFavourable tries every combination of readings and leaves the worst in place.
-func (k *checker) leastFavourable(m *machine, c *compiledClause, several []severalReadings) (guard, whole quantity.Truth) {
-	total := 1
-	for _, x := range several {
-		if total *= len(x.full); total > combinationLimit {
-			return m.decide(c.guard), m.decide(c.whole)
+// withoutTolerance reports whether a cell is a measured figure with no tolerance stated.
+func (o *origin) withoutTolerance() bool {
+	if o.value == nil || !o.particular.Measured {
+		return false
+	}
+	for i := range o.value.Readings {
+		if f := &o.value.Readings[i].Figure; !f.Toleranced && !f.OneSided {
+			return true
 		}
 	}
-	worst, hand := 0, math.Inf(1)
-	guard, whole = quantity.No, quantity.Yes
-	for try := range total {
-		m.takeReadings(k, several, try)
-		g, w := m.decide(c.guard), quantity.Yes
-		if g != quantity.No {
-			w = m.decide(c.whole)
-		}
-		h := k.favour(m, c)
-		if try == 0 || w < whole || w == whole && (g > guard || g == guard && h < hand) {
-			guard, whole, hand, worst = g, w, h, try
-		}
-	}
-	m.takeReadings(k, several, worst)
-	return guard, whole
-}
-
-// favour ranks readings that give the same answer: by how much the nearest limit is met,
-// or missed, relative to it. The less, the less favourable.
-func (k *checker) favour(m *machine, c *compiledClause) float64 {
-	if c.traces.demand == nil {
-		return 0
-	}
-	f := (&explainer{m: m, car: k.car}).walk(c.traces.demand)
-	if f.failing > 0 {
-		return -f.short
-	}
-	return f.hand
-}
-
-// takeReadings puts one combination of readings in place.
-func (m *machine) takeReadings(k *checker, several []severalReadings, try int) {
-	for _, x := range several {
-		pick := try % len(x.full)
-		try /= len(x.full)
-		r := x.full[pick]
-		if m == k.read {
-			r = x.read[pick]
-		}
-		m.cells[x.cell].low, m.cells[x.cell].high = r.Low, r.High
-	}
-}
-
-// restoreReadings takes the ranges of all readings back.
-func (m *machine) restoreReadings(k *checker) {
-	from := k.car.full
-	if m == k.read {
-		from = k.car.read
-	}
-	for _, x := range k.car.several {
-		m.cells[x.cell].low, m.cells[x.cell].high = from[x.cell].low, from[x.cell].high
-	}
+	return false
 }
 
 // partAt is the part that is laid out at a base.

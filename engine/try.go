@@ -56,7 +56,7 @@ func (b *Bench) Try(tree rules.Node, text string, given []Given, wantWorking boo
 	if err := c.compileAny(tree); err != nil {
 		return Answer{}, nil, err
 	}
-	m := &machine{cells: g.cells, refs: g.refs, lists: g.lists, texts: g.texts, slots: make([]slot, c.most)}
+	m := &machine{cells: g.cells, refs: g.refs, lists: g.lists, texts: g.texts, slots: make([]slot, c.most), limit: stepLimit}
 	for i := range moments {
 		m.cells[i].low, m.cells[i].high, m.cells[i].label = float64(b.on), float64(b.on), float64(b.on)
 	}

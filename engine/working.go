@@ -58,7 +58,8 @@ func (p *Program) Working(c *Car, clause *rules.Clause, r Request) *ClauseWorkin
 	out := &ClauseWorking{Result: k.clause(compiled)}
 	k.eachSubject(compiled, 0, func() {
 		m := k.judge(compiled)
-		if guard, _ := k.worst(m, compiled); guard == quantity.No && len(compiled.across) > 0 {
+		if o := k.worst(compiled); o.guard == quantity.No && len(compiled.across) > 0 {
+			k.restoreReadings()
 			return
 		}
 		x := &explainer{m: m, car: c}
@@ -76,7 +77,7 @@ func (p *Program) Working(c *Car, clause *rules.Clause, r Request) *ClauseWorkin
 				(*f.to).Deciding = true
 			}
 		}
-		m.restoreReadings(k)
+		k.restoreReadings()
 		out.Subjects = append(out.Subjects, w)
 	})
 	return out

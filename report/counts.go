@@ -9,7 +9,7 @@ import (
 )
 
 // writeCounts closes a result: clauses by verdict, and what this program cannot tell.
-func writeCounts(p *page, result *engine.Result) {
+func writeCounts(p *page, result *engine.Result, all bool) {
 	p.heading(Strong, "COUNTED", ", each clause once, at its worst")
 	for _, verdict := range engine.Verdicts() {
 		count := result.Counts[verdict]
@@ -25,20 +25,36 @@ func writeCounts(p *page, result *engine.Result) {
 	if result.NotDue > 0 {
 		p.raw(fmt.Sprintf("%5d  not due yet", result.NotDue))
 	}
-	if asRead := notedAsRead(result); asRead > 0 {
-		p.prose(0, Plain, fmt.Sprintf("%s as read only: the tolerance of the reading reaches across the limit. --all shows which.", plural(asRead, "clause meets", "clauses meet")))
+	for _, note := range []struct{ note, one, many, why string }{
+		{engine.NoteNotProved, "clause has subjects that meet as read only", "clauses have subjects that meet as read only", "the tolerance of the reading reaches across the limit."},
+		{engine.NoteTakenAsExact, "clause wants proof and was held", "clauses want proof and were held", "against readings without a stated tolerance, taken as exact."},
+	} {
+		if count := noted(result, note.note); count > 0 {
+			p.prose(0, Plain, plural(count, note.one, note.many)+": "+note.why+seeAll(all))
+		}
 	}
-	p.prose(0, Plain, plural(forAPerson(result), "item", "items")+" that only a person can judge.")
+	items := plural(forAPerson(result), "item", "items") + " that only a person can judge"
+	if result.ToLookAt > 0 {
+		items += fmt.Sprintf(", and %d more once their figures are there and meet", result.ToLookAt)
+	}
+	p.prose(0, Plain, items+".")
 }
 
-// notedAsRead counts the clauses that meet by the reading and are not proved by it.
-func notedAsRead(result *engine.Result) int {
+// seeAll says how to see which clauses are meant, where they are not all shown already.
+func seeAll(all bool) string {
+	if all {
+		return ""
+	}
+	return " --all shows which."
+}
+
+// noted counts the clauses with a subject that has a note.
+func noted(result *engine.Result, note string) int {
 	count := 0
-	for _, f := range findingsOf(result, engine.Meets, counts) {
-		for _, g := range f.groups {
-			if slices.Contains(g.lines, engine.NoteNotProved) {
+	for _, chapter := range result.Chapters {
+		for _, clause := range chapter.Clauses {
+			if slices.ContainsFunc(clause.Subjects, func(s *engine.SubjectResult) bool { return slices.Contains(s.Notes, note) }) {
 				count++
-				break
 			}
 		}
 	}

@@ -78,7 +78,7 @@ func jsonCheckOf(result *engine.Result) jsonCheck {
 		Sheet:    jsonSheet{File: result.Sheet.Name, Hash: result.Sheet.Hash},
 		Worst:    result.Worst.String(),
 		Counts:   map[string]int{}, Advice: map[string]int{},
-		NotDue: result.NotDue, ForAPerson: forAPerson(result),
+		NotDue: result.NotDue, ForAPerson: forAPerson(result), ToLookAt: result.ToLookAt,
 		Chapters: []jsonChapter{},
 	}
 	if car := result.Sheet.Car(); car != nil {

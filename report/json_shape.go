@@ -29,6 +29,7 @@ type jsonCheck struct {
 	Advice     map[string]int `json:"advice_counts"`
 	NotDue     int            `json:"not_due"`
 	ForAPerson int            `json:"for_a_person"`
+	ToLookAt   int            `json:"to_look_at"`
 	Chapters   []jsonChapter  `json:"chapters"`
 }
 

@@ -78,7 +78,7 @@ func (c *needCollector) subject(clause *rules.Clause, subject *engine.SubjectRes
 		case engine.Undefined:
 			c.text(clause, "cannot be worked out: "+cause.Text, "")
 		case engine.NoSuchPart:
-			c.text(clause, "whether there is one: "+cause.Text, writeOrDeny(cause.List))
+			c.text(clause, "whether there is one: "+cause.Text, writeOrDeny(cause))
 		default:
 			continue
 		}
@@ -89,7 +89,7 @@ func (c *needCollector) subject(clause *rules.Clause, subject *engine.SubjectRes
 
 func (c *needCollector) missing(clause *rules.Clause, cause engine.Cause) {
 	if cause.Particular == nil {
-		c.text(clause, cause.Text, writeOrDeny(cause.List))
+		c.text(clause, cause.Text, writeOrDeny(cause))
 		return
 	}
 	n := c.byParticular[cause.Particular]
@@ -109,8 +109,8 @@ func (c *needCollector) missing(clause *rules.Clause, cause engine.Cause) {
 
 // others adds a list of which the sheet does not say that it is complete.
 func (c *needCollector) others(clause *rules.Clause, cause engine.Cause) {
-	if cause.Known == 0 {
-		c.text(clause, cause.Text, writeOrDeny(cause.List))
+	if cause.Known == 0 || cause.Label != "" {
+		c.text(clause, cause.Text, writeOrDeny(cause))
 		return
 	}
 	c.text(clause, "whether there are more: "+cause.Text,
@@ -118,11 +118,15 @@ func (c *needCollector) others(clause *rules.Clause, cause engine.Cause) {
 }
 
 // writeOrDeny says how a sheet tells whether there is a part of a type.
-func writeOrDeny(t *vehicle.PartType) string {
-	if t == nil {
+func writeOrDeny(cause engine.Cause) string {
+	if cause.List == nil {
 		return ""
 	}
-	return fmt.Sprintf("Write it down as a block %s; where there is none, put %q into not_fitted.", t.Name, t.Name)
+	name := cause.List.Name
+	if cause.Label != "" {
+		return fmt.Sprintf("Write it down as a block %s %q; where the car has no such part, take %q out of unfinished once the others are written down.", name, cause.Label, name)
+	}
+	return fmt.Sprintf("Write it down as a block %s; where there is none, put %q into not_fitted.", name, name)
 }
 
 // partName names the part whose particular is missing. One that no block of the sheet

@@ -37,7 +37,7 @@ func writeResult(p *page, result *engine.Result, all bool) {
 		writeSection(p, doesNotApplySection, findingsOf(result, engine.DoesNotApply, counts), column)
 	}
 	writeAdvice(p, result, all, column)
-	writeCounts(p, result)
+	writeCounts(p, result, all)
 }
 
 // section is how the clauses of one verdict are set out.
@@ -74,20 +74,6 @@ func writeSection(p *page, s section, found []finding, column int) {
 
 // labelWidth is the width of the labels beside a finding's texts.
 const labelWidth = 11
-
-// writeRemedy writes what puts a clause right and where to look.
-func writeRemedy(p *page, found finding, column int) {
-	clause := found.clause
-	if clause.Rectify != "" {
-		p.labelled(column, "put right", labelWidth, clause.Rectify)
-	}
-	if clause.LookFor != "" {
-		p.labelled(column, "look at", labelWidth, clause.LookFor)
-	}
-	if clause.TextAt != "" {
-		p.labelled(column, "wording", labelWidth, clause.TextAt)
-	}
-}
 
 // writeFinding writes a clause with its subjects and why.
 func writeFinding(p *page, f finding, column int) {

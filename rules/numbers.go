@@ -4,6 +4,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"gapsheet/vehicle"
 )
 
 // longestLabel is how many characters a clause or chapter number may have: more is a
@@ -35,7 +37,12 @@ func Selects(only, number string) bool {
 // by that of its chapter, so that a chapter "8" is picked whole although its clauses are
 // numbered 253-8.1 and on.
 func (c *Clause) SelectedBy(only string) bool {
-	return Selects(only, c.Number) || c.Chapter != nil && Selects(only, c.Chapter.Number)
+	if Selects(only, c.Number) {
+		return true
+	}
+	// 4 does not pick a clause 41, not even one that stands in chapter 4.
+	longer := strings.HasPrefix(vehicle.FoldText(c.Number), vehicle.FoldText(only))
+	return !longer && c.Chapter != nil && Selects(only, c.Chapter.Number)
 }
 
 // endsLevel reports whether a new level of a number begins between two of its characters.
