@@ -1,7 +1,6 @@
 package engine
 
 import (
-	"fmt"
 	"maps"
 	"math/rand/v2"
 	"slices"
@@ -44,69 +43,30 @@ func smallFormula(r *rand.Rand, depth int) string {
 }
 
 // bruteLimit bounds the worlds that are gone through for one formula.
-const bruteLimit = 2000
+const bruteLimit = 4000
 
 // whatMatters goes through all combinations of what is not known and returns which facts
 // that are missing can alone change the answer; ok is false where there are too many.
 func (d *drawer) whatMatters(w *world) (matters map[string]bool, ok bool) {
-	type open struct {
-		name    string
-		missing bool
-		at      func(*world) *fact
-		options []fact
-	}
-	var all []open
-	d.collect(w)
-	total, k := 1, 0
-	w.eachFact(func(name string, x *vehicle.Particular, f *fact) {
-		at := k
-		k++
-		kind := kindOfName(name, x)
-		if f.exact() {
-			return
-		}
-		o := open{name: name, missing: f.state == vehicle.Nothing, options: d.options(x, kind, f, true)}
-		o.options = slices.DeleteFunc(o.options, func(f fact) bool { return o.missing && kind == "date" && f.label != f.low })
-		o.at = func(v *world) (found *fact) {
-			i := 0
-			v.eachFact(func(_ string, _ *vehicle.Particular, f *fact) {
-				if i == at {
-					found = f
-				}
-				i++
-			})
-			return found
-		}
-		all = append(all, o)
-		total *= len(o.options)
-	})
+	p := d.poker(w, true)
+	total := p.combinations(bruteLimit + 1)
 	if total > bruteLimit {
 		return nil, false
 	}
 	answers := make([]quantity.Truth, total)
-	v := w.clone()
-	at := make([]*fact, len(all))
-	for i, o := range all {
-		at[i] = o.at(v)
-	}
 	for n := range answers {
-		rest := n
-		for i, o := range all {
-			*at[i] = o.options[rest%len(o.options)]
-			rest /= len(o.options)
-		}
-		answers[n] = d.j.answer(v)
+		answers[n] = p.number(n)
 	}
 	matters = map[string]bool{}
 	stride := 1
-	for _, o := range all {
+	for i, options := range p.options {
 		for n := range answers {
-			if pick := n / stride % len(o.options); o.missing && pick > 0 && answers[n] != answers[n-pick*stride] {
-				matters[o.name] = true
+			if pick := n / stride % len(options); p.missing[i] && pick > 0 && answers[n] != answers[n-pick*stride] {
+				matters[p.names[i]] = true
 				break
 			}
 		}
-		stride *= len(o.options)
+		stride *= len(options)
 	}
 	return matters, true
 }
@@ -132,34 +92,15 @@ func (j *judged) named(w *world) (t quantity.Truth, names map[string]bool) {
 		return t, names
 	}
 	byCell := map[int32]string{}
-	for i, ref := range j.given {
-		if len(w.given[i]) == 1 {
-			byCell[m.refs[ref]] = judgeGivenWords[i][0]
-		}
+	for name, at := range j.cells(w, c, m) {
+		byCell[at] = name
 	}
-	w.root.cells(c, c.Sheet.Root, "", byCell)
 	for _, raw := range m.causesOf(j.node) {
 		if raw.kind == Missing {
 			names[byCell[raw.cell]] = true
 		}
 	}
 	return t, names
-}
-
-// cells says which cell holds which fact.
-func (b *block) cells(c *Car, p *vehicle.Part, path string, to map[int32]string) {
-	for i, x := range b.of.Particulars {
-		to[c.refs[c.bases[p]+particularOffset(x)]] = path + b.of.Particulars[i].Name
-	}
-	for i := range b.lists {
-		for k, of := range b.lists[i].of {
-			name := of.of.Name
-			if of.of.Repeats() {
-				name = fmt.Sprintf("%s %d", name, k+1)
-			}
-			of.cells(c, p.Lists[i].Parts[k], path+name+".", to)
-		}
-	}
 }
 
 // TestJudgeMissing holds which missing particulars are named against all completions of

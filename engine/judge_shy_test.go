@@ -11,73 +11,56 @@ import (
 // looked at gets the same one.
 const shyLimit = 1.0
 
-// agreed looks at exact cars that agree with w: at corners, then finer, then at all
-// combinations where they are few. It returns the answer that they all get, open where two
-// differ or one gets none.
+// combinationsLooked bounds the exact cars that are gone through one by one.
+const combinationsLooked = 1500
+
+// agreed looks at exact cars that agree with w: at corners, then finer, at all combinations
+// where they are few. It returns the answer that they all get, open where two differ or one
+// gets none.
 func (tr *trial) agreed(w *world) quantity.Truth {
 	first := quantity.Open
-	same := func(c *world) bool {
-		t := tr.j.answer(c)
+	same := func(t quantity.Truth) bool {
 		if t == quantity.Open || first != quantity.Open && t != first {
 			return false
 		}
 		first = t
 		return true
 	}
-	for i := range 12 {
-		if !same(tr.corner(w, i)) {
-			return quantity.Open
+	for range 5 { // each time other parts that nobody had spoken of, and other numbers between
+		v := w.clone()
+		tr.completeLists(v.root)
+		corners := tr.poker(v, false)
+		for i := range 20 {
+			if !same(corners.answer(tr.choosing(i))) {
+				return quantity.Open
+			}
 		}
-	}
-	for range 60 {
-		if !same(tr.sample(w)) {
-			return quantity.Open
-		}
-	}
-	for range 6 { // each time other parts that nobody had spoken of, and other numbers between
-		if !tr.everyCombination(w, same) {
-			return quantity.Open
-		}
-	}
-	for range 600 {
-		if !same(tr.complete(w, true, func(n int) int { return max(tr.IntN(n), tr.IntN(n)) })) {
-			return quantity.Open
+		finer := tr.poker(v, true)
+		n := finer.combinations(combinationsLooked)
+		for i := range n {
+			t := quantity.Open
+			if n < combinationsLooked {
+				t = finer.number(i)
+			} else {
+				t = finer.answer(tr.IntN)
+			}
+			if !same(t) {
+				return quantity.Open
+			}
 		}
 	}
 	return first
 }
 
-// combinationsLooked bounds the exact cars that are gone through one by one.
-const combinationsLooked = 400
-
-// everyCombination goes through all combinations of what each fact may be, or through a
-// sample of them where they are many.
-func (tr *trial) everyCombination(w *world, same func(*world) bool) bool {
-	total := 1
-	tr.complete(w, true, func(n int) int {
-		total = min(total*n, 1<<20)
-		return 0
-	})
-	if total > combinationsLooked {
-		for range combinationsLooked / 4 {
-			if !same(tr.sample(w)) {
-				return false
-			}
-		}
-		return true
+// choosing picks the low corners, the high corners, and then any.
+func (tr *trial) choosing(which int) choosing {
+	switch which {
+	case 0:
+		return func(int) int { return 0 }
+	case 1:
+		return func(n int) int { return min(1, n-1) }
 	}
-	for k := range total {
-		rest := k
-		c := tr.complete(w, true, func(n int) int {
-			pick := rest % n
-			rest /= n
-			return pick
-		})
-		if !same(c) {
-			return false
-		}
-	}
-	return true
+	return tr.IntN
 }
 
 // shy reports whether an open answer could have been a yes or no.

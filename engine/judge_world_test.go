@@ -113,11 +113,7 @@ func (b *block) eachFact(path string, visit func(string, *vehicle.Particular, *f
 	}
 	for i := range b.lists {
 		for k, of := range b.lists[i].of {
-			name := of.of.Name
-			if of.of.Repeats() {
-				name = fmt.Sprintf("%s %d", name, k+1)
-			}
-			of.eachFact(path+name+".", visit)
+			of.eachFact(path+of.name(k)+".", visit)
 		}
 	}
 }
