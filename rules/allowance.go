@@ -27,7 +27,13 @@ func (l *loader) readAllowance(c *Clause, f *fields) {
 		return
 	}
 	c.Allowance, c.AllowanceDimension = difference(figure), figure.Unit.Dimension()
-	if !compares(c.Demand.Tree, c.AllowanceDimension) {
+	loosened, beyond := reach(c.Demand.Tree, c.AllowanceDimension)
+	switch {
+	case beyond:
+		f.fault("allowance-beyond", t.all, "An allowance that does not reach a limit", fmt.Sprintf(
+			"Found an allowance of %s, but the demand compares figures of that kind (%s) where an allowance has no direction: with == or !=, or inside a count, a filter, one(…), a let or a condition. Write that limit as it is meant, or in a clause of its own.",
+			vehicle.Quote(t.text), c.AllowanceDimension))
+	case !loosened:
 		f.fault("allowance-unused", t.all, "An allowance that does nothing", fmt.Sprintf(
 			"Found an allowance of %s, but the demand compares no figure of that kind (%s). Write a figure of the kind that the limit has.",
 			vehicle.Quote(t.text), c.AllowanceDimension))
@@ -51,15 +57,65 @@ func difference(f quantity.Figure) float64 {
 	return f.Unit.DifferenceToSI(number)
 }
 
-// compares reports whether a formula compares figures of a dimension. A count is compared
-// exactly and has no allowance.
-func compares(tree Node, d quantity.Dimension) bool {
-	for n := range Walk(tree) {
-		if c, ok := n.(*Compare); ok {
-			if is := c.Left.Type(); is.Kind == Number && !is.Whole && is.Dimension == d {
-				return true
-			}
+// reach reports whether an allowance of a dimension loosens a limit of a formula, and
+// whether there is a comparison of that dimension that it cannot loosen. What it does to a
+// comparison must have one direction: the comparison may stand under and, or, not, all, any
+// and none, and not where something is counted, chosen or only named by it.
+func reach(n Node, d quantity.Dimension) (loosened, beyond bool) {
+	var below []Node
+	switch n := n.(type) {
+	case *Compare:
+		beyond = anyCompare(n.Left, d) || anyCompare(n.Right, d)
+		if !compares(n, d) {
+			break
+		}
+		directed := n.Sense != Equal && n.Sense != NotEqual
+		return directed, beyond || !directed
+	case *Logic:
+		below = n.Of
+	case *Not:
+		below = []Node{n.Of}
+	case *Conditional:
+		below = []Node{n.Then, n.Else}
+		beyond = anyCompare(n.If, d)
+	case *Define:
+		below = []Node{n.Rest}
+		beyond = anyCompare(n.Value, d)
+	case *Mention:
+		below = []Node{n.Body}
+	case *Gather:
+		if n.Fold == FoldAll || n.Fold == FoldAny || n.Fold == FoldNone {
+			below = []Node{n.Body}
+			beyond = anyCompare(n.List, d)
+		} else {
+			beyond = anyCompare(n, d)
+		}
+	default:
+		beyond = anyCompare(n, d)
+	}
+	for _, of := range below {
+		if of == nil {
+			continue
+		}
+		also, other := reach(of, d)
+		loosened, beyond = loosened || also, beyond || other
+	}
+	return loosened, beyond
+}
+
+// anyCompare reports whether figures of a dimension are compared at a node or below it.
+func anyCompare(n Node, d quantity.Dimension) bool {
+	for below := range Walk(n) {
+		if c, ok := below.(*Compare); ok && compares(c, d) {
+			return true
 		}
 	}
 	return false
+}
+
+// compares reports whether a comparison is one of figures of a dimension. A count is
+// compared exactly and has no allowance.
+func compares(c *Compare, d quantity.Dimension) bool {
+	is := c.Left.Type()
+	return is.Kind == Number && !is.Whole && is.Dimension == d
 }

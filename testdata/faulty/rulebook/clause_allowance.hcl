@@ -40,4 +40,22 @@ chapter "4" {
     demand    = "len(cage.tubes) >= 6"
     allowance = "1" # want 17 allowance-unused ""
   }
+  clause "4.7" {
+    title     = "An exact size has no side to loosen"
+    concern   = "safety"
+    demand    = "all(cage.tubes, .wall == 2.5*mm)"
+    allowance = "0.1 mm" # want 17 allowance-beyond "compares figures of that kind .length. where an allowance has no direction"
+  }
+  clause "4.8" {
+    title     = "What is counted is not loosened"
+    concern   = "safety"
+    demand    = "count(cage.tubes, .wall < 2.5*mm) <= 0"
+    allowance = "0.1 mm" # want 17 allowance-beyond "inside a count"
+  }
+  clause "4.9" {
+    title     = "A condition is not loosened"
+    concern   = "safety"
+    demand    = "all(cage.tubes, (.outside < 40*mm ? .wall >= 2.5*mm : .wall >= 2*mm))"
+    allowance = "0.1 mm" # want 17 allowance-beyond ""
+  }
 }
