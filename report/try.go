@@ -21,7 +21,7 @@ func WriteTry(screen *Screen, head Head, formula string, answer engine.Answer, w
 	writeFormula(p, "formula", formula)
 	p.hanging(2, p.paint.With(Faint, pad("comes to", labelWidth)), labelWidth, Strong, AnswerText(answer))
 	for _, cause := range answer.Causes {
-		p.labelled(2, "open by", labelWidth, CauseWord(cause.Kind)+": "+cause.Text)
+		p.labelled(2, "open by", labelWidth, OpenBy(cause))
 	}
 	if working != nil && len(working.Of) > 0 {
 		p.blank()
@@ -29,6 +29,15 @@ func WriteTry(screen *Screen, head Head, formula string, answer engine.Answer, w
 		writeNode(p, working, 2)
 	}
 	return p.done()
+}
+
+// OpenBy says in a few words what keeps a truth open: "tolerance of x", "missing: wall of
+// tube 4".
+func OpenBy(cause engine.Cause) string {
+	if cause.Kind == engine.Tolerance {
+		return CauseWord(cause.Kind) + " of " + cause.Text
+	}
+	return CauseWord(cause.Kind) + ": " + cause.Text
 }
 
 // AnswerText is an answer in words.

@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"gapsheet/engine"
@@ -26,6 +27,7 @@ type (
 		Kind    string          `json:"kind"`
 		Truth   string          `json:"truth"`
 		Missing []string        `json:"missing"`
+		OpenBy  []string        `json:"open_by,omitempty"` // what keeps it open where nothing is missing
 	}
 	numberAnswer struct {
 		ID   json.RawMessage `json:"id,omitempty"`
@@ -55,20 +57,29 @@ type (
 	}
 	errorAnswer struct {
 		ID    json.RawMessage `json:"id,omitempty"`
+		Line  int             `json:"line,omitempty"` // number of the line, where it has no id to tell it by
 		Error string          `json:"error"`
 	}
 )
 
-func (w *lineWorker) answer(line []byte) []byte {
+func (w *lineWorker) answer(number int, line []byte) []byte {
 	q, err := readQuestion(line)
 	if err != nil {
-		return encodeLine(errorAnswer{q.id, err.Error()})
+		return encodeError(number, q.id, err.Error())
 	}
 	answer, err := w.workOut(q)
 	if err != nil {
-		return encodeLine(errorAnswer{q.id, err.Error()})
+		return encodeError(number, q.id, err.Error())
 	}
 	return encodeLine(answerOf(q.id, answer))
+}
+
+// encodeError answers a line with an error.
+func encodeError(number int, id json.RawMessage, sentence string) []byte {
+	if len(id) > 0 {
+		number = 0 // the id tells which line it is
+	}
+	return encodeLine(errorAnswer{id, number, sentence})
 }
 
 func (w *lineWorker) workOut(q question) (engine.Answer, error) {
@@ -82,7 +93,7 @@ func (w *lineWorker) workOut(q question) (engine.Answer, error) {
 	}
 	answer, _, err := w.bench.Try(tree, q.formula, q.given, false)
 	if err != nil {
-		return answer, fmt.Errorf("it cannot be worked out: %w", err)
+		return answer, wrong("It cannot be worked out: %v.", err)
 	}
 	if q.unit != "" && isFigure(answer.Is) {
 		if answer.Unit, err = unitFor(q.unit, answer); err != nil {
@@ -101,13 +112,13 @@ func isFigure(is rules.Type) bool {
 	return is.Kind == rules.Number || is.Kind == rules.List && is.Item != nil && is.Item.Kind == rules.Number
 }
 
-func (w *lineWorker) tooLong() []byte {
-	return encodeLine(errorAnswer{Error: fmt.Sprintf("The line is longer than %d bytes (1 MB). Split it up.", longestLine)})
+func (w *lineWorker) tooLong(number int) []byte {
+	return encodeError(number, nil, fmt.Sprintf("The line is longer than %d bytes (1 MB). Split it up.", longestLine))
 }
 
-func (w *lineWorker) failed(line []byte) []byte {
+func (w *lineWorker) failed(number int, line []byte) []byte {
 	q, _ := readQuestion(line)
-	return encodeLine(errorAnswer{q.id, "This is a fault of gapsheet itself, not of the line. Please report it with the line."})
+	return encodeError(number, q.id, "This is a fault of gapsheet itself, not of the line. Please report it with the line.")
 }
 
 // answerOf puts an answer into the shape of its kind.
@@ -118,7 +129,7 @@ func answerOf(id json.RawMessage, a engine.Answer) any {
 		if missing == nil {
 			missing = []string{}
 		}
-		return truthAnswer{id, "truth", a.Truth.String(), missing}
+		return truthAnswer{id, "truth", a.Truth.String(), missing, openBy(a)}
 	case rules.Number:
 		unit := a.Unit
 		if unit == (quantity.Unit{}) {
@@ -138,6 +149,20 @@ func answerOf(id json.RawMessage, a engine.Answer) any {
 		return textAnswer{id, "text", nil}
 	}
 	return textAnswer{id, "text", &a.Text}
+}
+
+// openBy says what keeps a truth open where nothing that is missing does.
+func openBy(a engine.Answer) []string {
+	if a.Truth != quantity.Open || len(a.Missing) > 0 {
+		return nil
+	}
+	var reasons []string
+	for _, cause := range a.Causes {
+		if reason := report.OpenBy(cause); !slices.Contains(reasons, reason) {
+			reasons = append(reasons, reason)
+		}
+	}
+	return reasons
 }
 
 // numberIn is a number in a unit, nil where there is no bound.

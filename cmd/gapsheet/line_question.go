@@ -78,7 +78,7 @@ func objectOf(text []byte) ([]member, error) {
 	decoder := json.NewDecoder(bytes.NewReader(text))
 	start, err := decoder.Token()
 	if err != nil {
-		return nil, notJSON(err)
+		return nil, notJSON(text)
 	}
 	if start != json.Delim('{') {
 		return nil, wrong("Found no JSON object. A line is written as {\"id\": 1, \"formula\": \"…\"}, a value such as {\"low\": 1, \"high\": 2}.")
@@ -87,11 +87,11 @@ func objectOf(text []byte) ([]member, error) {
 	for decoder.More() {
 		token, err := decoder.Token()
 		if err != nil {
-			return members, notJSON(err)
+			return members, notJSON(text)
 		}
 		m := member{name: token.(string)}
 		if err := decoder.Decode(&m.value); err != nil {
-			return members, notJSON(err)
+			return members, notJSON(text)
 		}
 		for _, earlier := range members {
 			if earlier.name == m.name {
@@ -101,16 +101,12 @@ func objectOf(text []byte) ([]member, error) {
 		members = append(members, m)
 	}
 	if _, err := decoder.Token(); err != nil {
-		return members, notJSON(err)
+		return members, notJSON(text)
 	}
 	if rest := bytes.TrimSpace(text[decoder.InputOffset():]); len(rest) > 0 {
 		return members, wrong("Found more behind the JSON object. Write one object a line.")
 	}
 	return members, nil
-}
-
-func notJSON(err error) error {
-	return wrong("The line is not JSON: %s.", strings.TrimPrefix(err.Error(), "json: "))
 }
 
 func textOf(m member) (string, error) {
@@ -176,7 +172,7 @@ func valueOf(name string, text json.RawMessage) (engine.Given, error) {
 func listOf(name string, text json.RawMessage) (engine.Given, error) {
 	var values []json.RawMessage
 	if err := json.Unmarshal(text, &values); err != nil {
-		return engine.Given{}, notJSON(err)
+		return engine.Given{}, notJSON(text)
 	}
 	given := make([]engine.Given, 0, len(values))
 	for _, value := range values {

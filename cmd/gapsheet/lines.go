@@ -16,6 +16,7 @@ const (
 
 // job is one line and, once done is closed, its answer.
 type job struct {
+	number int // of the line, from 1
 	line   []byte
 	tooBig bool
 	answer []byte
@@ -24,11 +25,11 @@ type job struct {
 }
 
 // answerer works out one line. Each worker has its own; it need not be safe for use by
-// several. The answer has no line break at its end.
+// several. Lines are numbered from 1. The answer has no line break at its end.
 type answerer interface {
-	answer(line []byte) []byte
-	tooLong() []byte           // the answer to a line over longestLine
-	failed(line []byte) []byte // the answer to a line that brought about a fault of our own
+	answer(number int, line []byte) []byte
+	tooLong(number int) []byte             // the answer to a line over longestLine
+	failed(number int, line []byte) []byte // the answer to a line that brought about a fault of our own
 }
 
 // answerLines reads lines and writes one answer for each, in their order. Workers work on
@@ -63,7 +64,7 @@ func answerLines(in io.Reader, out io.Writer, workers []answerer) error {
 // readJobs turns lines into jobs until the end or until stop is closed.
 func readJobs(in io.Reader, queue, work chan<- *job, stop <-chan struct{}) error {
 	reader := bufio.NewReaderSize(in, 1<<16)
-	for {
+	for number := 1; ; number++ {
 		line, tooBig, err := readLine(reader)
 		if err == io.EOF && len(line) == 0 && !tooBig {
 			return nil
@@ -71,7 +72,7 @@ func readJobs(in io.Reader, queue, work chan<- *job, stop <-chan struct{}) error
 		if err != nil && err != io.EOF {
 			return wrong("The lines cannot be read: %v.", err)
 		}
-		j := &job{line: line, tooBig: tooBig || len(line) > longestLine, done: make(chan struct{})}
+		j := &job{number: number, line: line, tooBig: tooBig || len(line) > longestLine, done: make(chan struct{})}
 		select {
 		case queue <- j:
 		case <-stop:
@@ -148,12 +149,12 @@ func (j *job) work(worker answerer) {
 	defer func() {
 		if cause := recover(); cause != nil {
 			j.own = &panicked{cause, debug.Stack()}
-			j.answer = worker.failed(j.line)
+			j.answer = worker.failed(j.number, j.line)
 		}
 	}()
 	if j.tooBig {
-		j.answer = worker.tooLong()
+		j.answer = worker.tooLong(j.number)
 		return
 	}
-	j.answer = worker.answer(j.line)
+	j.answer = worker.answer(j.number, j.line)
 }

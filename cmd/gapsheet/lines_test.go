@@ -17,7 +17,7 @@ import (
 // line "panic" brings about a fault of our own.
 type echo struct{}
 
-func (echo) answer(line []byte) []byte {
+func (echo) answer(_ int, line []byte) []byte {
 	if bytes.HasPrefix(line, []byte("slow")) {
 		time.Sleep(5 * time.Millisecond)
 	}
@@ -27,8 +27,8 @@ func (echo) answer(line []byte) []byte {
 	return append([]byte("<"), append(line, '>')...)
 }
 
-func (echo) tooLong() []byte           { return []byte("too long") }
-func (echo) failed(line []byte) []byte { return append([]byte("failed "), line...) }
+func (echo) tooLong(number int) []byte        { return fmt.Appendf(nil, "line %d is too long", number) }
+func (echo) failed(_ int, line []byte) []byte { return append([]byte("failed "), line...) }
 
 func answers(t *testing.T, in string, workers int) (string, error) {
 	t.Helper()
@@ -81,7 +81,7 @@ func TestLongLines(t *testing.T) {
 	lines := strings.Split(strings.TrimSpace(out), "\n")
 	require.Len(t, lines, 4)
 	require.Equal(t, "<"+just+">", lines[0])
-	require.Equal(t, []string{"too long", "too long", "<after>"}, lines[1:])
+	require.Equal(t, []string{"line 2 is too long", "line 3 is too long", "<after>"}, lines[1:])
 }
 
 func TestAFaultOfOurOwnIsAnsweredAndTold(t *testing.T) {

@@ -70,6 +70,17 @@ func TestReadme(t *testing.T) {
 	require.Positive(t, seen["hcl"])
 }
 
+// TestLinesPage carries out the commands of LINES.md.
+func TestLinesPage(t *testing.T) {
+	all := blocks(t, "LINES.md")
+	require.Len(t, all, 2)
+	t.Chdir(t.TempDir())
+	for _, b := range all {
+		require.Equal(t, "console", b.language)
+		runConsole(t, b.lines)
+	}
+}
+
 // unpackedDemo is a folder with the demo's car and rulebook in it.
 func unpackedDemo(t *testing.T) string {
 	t.Helper()

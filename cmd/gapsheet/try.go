@@ -36,9 +36,12 @@ whatever it came to.
 
 With --lines, formulas are read from standard input, one JSON object a line, and
 each is answered with one line, in order. A line that cannot be worked out is
-answered with an error; the others are still answered. An object holds formula,
-and as need be id (given back), let (values by name) and unit (for the answer). A
-value is true or false, a number, a text, a list, or one of these objects:
+answered with an error, the run goes on, and the exit code is 0 all the same; look
+at the answers. All of it is set out in the project's cmd/gapsheet/LINES.md.
+
+An object holds formula, and as need be id (given back), let (values by name) and
+unit (for the answer). A value is true or false, a number, a text, a list, or one
+of these objects:
   {"low": 1.2, "high": 1.4, "unit": "mm"}   a range; an end that is left out, null,
                                             "-inf" or "inf" has no bound
   {"value": 1.3, "unit": "mm"}              a figure

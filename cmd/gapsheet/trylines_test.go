@@ -21,7 +21,7 @@ func emptyWorker() *lineWorker {
 func answerFields(t *testing.T, line string) map[string]any {
 	t.Helper()
 	var fields map[string]any
-	require.NoError(t, json.Unmarshal(emptyWorker().answer([]byte(line)), &fields))
+	require.NoError(t, json.Unmarshal(emptyWorker().answer(7, []byte(line)), &fields))
 	return fields
 }
 
@@ -36,30 +36,30 @@ func TestLineValues(t *testing.T) {
 		{`{"value":1.75,"unit":"in"}`, `x == 44.45*mm`, `{"kind":"truth","truth":"yes","missing":[]}`},
 		{`{"number":2}`, `x`, `{"kind":"number","low":2,"high":2}`},
 		{`{"low":1}`, `x`, `{"kind":"number","low":1,"high":null}`},
-		{`{"high":1,"unit":null}`, `x`, `{"error":"x: unit wants a text in double quotes; found null."}`},
+		{`{"high":1,"unit":null}`, `x`, `{"line":7,"error":"x: unit wants a text in double quotes; found null."}`},
 		{`{"low":"-inf","high":-1}`, `x`, `{"kind":"number","low":null,"high":-1}`},
 		{`{"low":5e-324,"high":1.7976931348623157e308}`, `x`, `{"kind":"number","low":5e-324,"high":1.7976931348623157e+308}`},
-		{`{"low":"inf"}`, `x`, `{"error":"x: No number lies from low \"inf\" to high . low is the lesser."}`},
-		{`{"low":"one"}`, `x`, `{"error":"x: Found \"one\" where a number is wanted. Write a number, null, \"inf\" or \"-inf\"."}`},
-		{`{"value":"inf"}`, `x`, `{"error":"x: Found \"inf\" where a number is wanted."}`},
-		{`{"low":1,"date":"2024-02-29"}`, `x`, `{"error":"x: Found date beside low, which do not go together."}`},
-		{`{"unit":"mm"}`, `x`, `{"error":"x: Found an object that holds no value. Write {\"low\": 1, \"high\": 2, \"unit\": \"mm\"}, {\"missing\": \"length\"} or {\"date\": \"2024-02-29\"}."}`},
-		{`{"lo":1}`, `x`, `{"error":"x: Found the name \"lo\", which means nothing here. Did you mean low? Known are missing, low, high, value, number, unit, figure, date, from, to."}`},
+		{`{"low":"inf"}`, `x`, `{"line":7,"error":"x: No number lies from low \"inf\" to high . low is the lesser."}`},
+		{`{"low":"one"}`, `x`, `{"line":7,"error":"x: Found \"one\" where a number is wanted. Write a number, null, \"inf\" or \"-inf\"."}`},
+		{`{"value":"inf"}`, `x`, `{"line":7,"error":"x: Found \"inf\" where a number is wanted."}`},
+		{`{"low":1,"date":"2024-02-29"}`, `x`, `{"line":7,"error":"x: Found date beside low, which do not go together."}`},
+		{`{"unit":"mm"}`, `x`, `{"line":7,"error":"x: Found an object that holds no value. Write {\"low\": 1, \"high\": 2, \"unit\": \"mm\"}, {\"missing\": \"length\"} or {\"date\": \"2024-02-29\"}."}`},
+		{`{"loww":1}`, `x`, `{"line":7,"error":"x: Found the name \"loww\", which means nothing here. Did you mean low? Known are missing, low, high, value, number, unit, figure, date, from, to."}`},
 		{`{"date":"2024-02"}`, `x`, `{"kind":"date","from":"2024-02-01","to":"2024-02-29"}`},
 		{`{"from":"2024-02-28","to":"2024-03-01"}`, `days_after(x, 1)`, `{"kind":"date","from":"2024-02-29","to":"2024-03-02"}`},
-		{`{"from":"2024-02-28"}`, `x`, `{"error":"x: A time has both ends: from and to."}`},
-		{`{"from":"2024-02-28","to":"2024-02-27"}`, `x`, `{"error":"x: No day lies from 2024-02-28 to 2024-02-27."}`},
+		{`{"from":"2024-02-28"}`, `x`, `{"line":7,"error":"x: A time has both ends: from and to."}`},
+		{`{"from":"2024-02-28","to":"2024-02-27"}`, `x`, `{"line":7,"error":"x: No day lies from 2024-02-28 to 2024-02-27."}`},
 		{`{"figure":"45 ± 0.5 mm"}`, `x`, `{"kind":"number","low":44.5,"high":45.5,"unit":"mm"}`},
 		{`{"missing":"date"}`, `x`, `{"kind":"date","from":null,"to":null}`},
 		{`{"missing":"length"}`, `x > 0`, `{"kind":"truth","truth":"open","missing":["x"]}`},
 		{`{"value":0,"unit":"degC"}`, `x == celsius(0)`, `{"kind":"truth","truth":"yes","missing":[]}`},
 		{`[true,false]`, `any(x, #)`, `{"kind":"truth","truth":"yes","missing":[]}`},
-		{`[1,"a"]`, `x`, `{"error":"x: the list x mixes kinds: its first value and its value 2 differ."}`},
+		{`[1,"a"]`, `x`, `{"line":7,"error":"x: the list x mixes kinds: its first value and its value 2 differ."}`},
 		{`[]`, `count(x)`, `{"kind":"number","low":0,"high":0}`},
-		{`1, "x": 2`, `x`, `{"error":"The name \"x\" is said twice. Keep one."}`},
+		{`1, "x": 2`, `x`, `{"line":7,"error":"The name \"x\" is said twice. Keep one."}`},
 	} {
 		line := fmt.Sprintf(`{"formula":%s,"let":{"x":%s}}`, quoteJSON(c.formula), c.value)
-		require.Equal(t, c.want, string(emptyWorker().answer([]byte(line))), line)
+		require.Equal(t, c.want, string(emptyWorker().answer(7, []byte(line))), line)
 	}
 }
 
@@ -73,11 +73,26 @@ func quoteJSON(text string) string {
 
 func TestLineIDsAreGivenBack(t *testing.T) {
 	for _, id := range []string{`1`, `"a\u001b"`, `{"run":[1,2]}`, `null`, `1e400`, `0.10`} {
-		answer := emptyWorker().answer([]byte(`{"formula":"1","id":` + id + `}`))
+		answer := emptyWorker().answer(7, []byte(`{"formula":"1","id":`+id+`}`))
 		require.True(t, bytes.HasPrefix(answer, []byte(`{"id":`+id+`,"kind":"number"`)), "%s", answer)
-		answer = emptyWorker().answer([]byte(`{"id":` + id + `,"formula":"1 +"}`))
+		answer = emptyWorker().answer(7, []byte(`{"id":`+id+`,"formula":"1 +"}`))
 		require.True(t, bytes.HasPrefix(answer, []byte(`{"id":`+id+`,"error":"`)), "%s", answer)
 	}
+}
+
+// An answer that is open says why where nothing is missing, and only there.
+func TestLinesOpenBy(t *testing.T) {
+	for _, c := range []struct{ formula, let, want string }{
+		{`x >= 2*mm`, `{"x":{"figure":"2.02 mm +/- 0.05 mm"}}`, `"missing":[],"open_by":["tolerance of x"]}`},
+		{`a > b`, `{"a":{"from":"2024-01-01","to":"2024-03-01"},"b":{"date":"2024-02"}}`, `"missing":[],"open_by":["tolerance of a","tolerance of b"]}`},
+		{`x >= 2*mm and b`, `{"x":{"figure":"2.02 mm +/- 0.05 mm"},"b":{"missing":"truth"}}`, `"missing":["b"]}`},
+		{`1 / y > 1`, `{"y":{"low":0,"high":2}}`, `"open_by":["tolerance of y","undefined: a division by what may be zero, or a root of what may be negative"]}`},
+	} {
+		answer := string(emptyWorker().answer(7, []byte(`{"formula":`+quoteJSON(c.formula)+`,"let":`+c.let+`}`)))
+		require.Contains(t, answer, `"truth":"open"`)
+		require.True(t, strings.HasSuffix(answer, c.want), answer)
+	}
+	require.NotContains(t, string(emptyWorker().answer(7, []byte(`{"formula":"1 < 2"}`))), "open_by")
 }
 
 func TestLineNames(t *testing.T) {
@@ -111,7 +126,7 @@ func FuzzTryLine(f *testing.F) {
 		if len(line) > 1<<14 {
 			return
 		}
-		answer := worker.answer(line)
+		answer := worker.answer(7, line)
 		require.Empty(t, firstSteering(string(answer)), "%q", answer)
 		require.NotContains(t, string(answer), "\n")
 		var fields map[string]any
@@ -124,7 +139,7 @@ func FuzzTryLine(f *testing.F) {
 		} else {
 			require.Contains(t, []any{"truth", "number", "date", "text", "list"}, kind)
 		}
-		require.Equal(t, string(answer), string(worker.answer(line)), "the same line, the same answer")
+		require.Equal(t, string(answer), string(worker.answer(7, line)), "the same line, the same answer")
 	})
 }
 
