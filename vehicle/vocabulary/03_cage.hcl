@@ -244,7 +244,7 @@ part "door_aperture" {
     unit      = "mm"
     plausible = "0 mm to 800 mm"
     help      = "Dimension C of the drawing."
-    how       = "As B, on the lower corner of the opening."
+    how       = "From the opening's lower corner to where the lower bar meets the hoop, at the centre lines."
   }
   particular "door_bar_height" {
     kind      = "length"

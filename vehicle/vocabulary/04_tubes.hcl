@@ -244,7 +244,7 @@ part "tube" {
     measured  = false
     stage     = "before cutting"
     help      = "Outside diameter as bought; the stock's unless stated here."
-    how       = "State it only where the tube did not come from a listed stock."
+    how       = "First figure of the size on the invoice of that single length."
   }
   particular "ordered_wall" {
     kind      = "length"
@@ -254,7 +254,7 @@ part "tube" {
     measured  = false
     stage     = "before cutting"
     help      = "Wall thickness as bought; the stock's unless stated here."
-    how       = "As for the ordered outside; a gauge without bwg or swg is not a size."
+    how       = "Second figure of the size on that invoice; a gauge without bwg or swg is not a size."
   }
   particular "size" {
     kind  = "tube size"
@@ -363,7 +363,7 @@ part "tube" {
     changeable = false
     stage      = "before cutting"
     help       = "The greatest content of any other alloying element; the stock's unless stated here."
-    how        = "The same spectrometer spot as for manganese: take the largest of the other elements on its list."
+    how        = "Print the whole list of the spectrometer and take the largest element that is neither iron, carbon nor manganese."
   }
   particular "coated" {
     kind     = "yes or no"
@@ -407,7 +407,7 @@ part "tube" {
     plausible     = "10 mm to 140 mm"
     may_be_absent = true
     help          = "Greatest outside diameter in that same bend; none when it is straight."
-    how           = "Same spot, caliper square to the plane of the bend, rock it for the largest reading."
+    how           = "Caliper at mid-bend, square to the plane of the bend, rocked for the largest reading."
   }
   particular "greatest_bend_angle" {
     kind          = "angle"

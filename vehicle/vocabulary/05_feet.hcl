@@ -161,7 +161,7 @@ part "gusset" {
     unit      = "mm"
     plausible = "10 mm to 400 mm"
     help      = "Length of its longer arm along the tube."
-    how       = "As for the shorter arm, on the other tube of the corner."
+    how       = "Flexible rule along the gusset's longer edge, from the corner of the tubes to its tip."
   }
   particular "unwelded_side" {
     kind      = "length"

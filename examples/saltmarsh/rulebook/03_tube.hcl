@@ -108,4 +108,20 @@ chapter "3" {
     FORMULA
     rectify = "Ask the supplier which bundle this length was drawn from."
   }
+
+  clause "3.8" {
+    title    = "Every tube from a delivery"
+    concern  = "eligibility"
+    page     = 18
+    stage    = "before cutting"
+    text     = <<-TEXT
+      Of every tube in the cage it is written down from which delivery it was cut. A length whose
+      delivery nobody knows is not built in.
+    TEXT
+    applies  = "built_to_tables"
+    across   = "tube in cage.tubes"
+    demand   = "recorded(tube.stock)"
+    look_for = "The paint mark of the delivery on the offcut of each tube."
+    rectify  = "Find the offcut and its mark; without it the tube comes out again."
+  }
 }
