@@ -2,7 +2,6 @@ package vehicle
 
 import (
 	"fmt"
-	"math/big"
 	"strings"
 	"unicode/utf8"
 
@@ -30,8 +29,7 @@ func (n *entry) figure(e hclsyntax.Expression) (quantity.Figure, hcl.Range, bool
 	text, place := "", func(from, to int) hcl.Range { return e.Range() }
 	if number, ok := n.source.Number(e); ok {
 		if text = number; !n.particular.Dimension.IsNone() {
-			n.wrong("unit-missing", e.Range(), "A unit is missing", number,
-				fmt.Sprintf("Write the unit too, and all in double quotes: \"%s %s\".", number, n.particular.Unit.Name()))
+			n.bareNumber(e, number)
 			return quantity.Figure{}, hcl.Range{}, false
 		}
 	} else {
@@ -57,6 +55,15 @@ func (n *entry) figure(e hclsyntax.Expression) (quantity.Figure, hcl.Range, bool
 	}
 	whole := place(0, utf8.RuneCountInString(text))
 	return figure, whole, true
+}
+
+// bareNumber reports a plain number where a figure with its unit is wanted.
+func (n *entry) bareNumber(e hclsyntax.Expression, number string) {
+	advice := fmt.Sprintf("Write a figure with its unit in double quotes, as in %s.", n.example())
+	if figure, fault := quantity.ParseFigure(number); fault == nil {
+		advice = strings.Replace(unitAdvice(n.particular, figure), "Write the unit too", "Write the unit too, and all in double quotes", 1)
+	}
+	n.wrong("unit-missing", e.Range(), "A unit is missing", number, advice)
 }
 
 // FigureFault is the fault of a figure or date, at the characters that it is about: place
@@ -98,7 +105,7 @@ func (n *entry) fits(x *Particular, figure quantity.Figure, at hcl.Range) bool {
 	found := Quote(figure.String())
 	switch unit := figure.Unit; {
 	case unit == (quantity.Unit{}) && x.Unit != (quantity.Unit{}) && !(x.Dimension.IsNone() && x.Unit.Convertible()):
-		n.wrong("unit-missing", at, "A unit is missing", found, fmt.Sprintf("Write the unit too, as in \"%s %s\".", figure, x.Unit.Name()))
+		n.wrong("unit-missing", at, "A unit is missing", found, unitAdvice(x, figure))
 	case unit != x.Unit && x.Unit == (quantity.Unit{}) && unit.Dimension() != x.Dimension:
 		n.wrong("wrong-dimension", at, "A unit of another kind", found, "It is a plain number: write it without a unit.")
 	case unit.Dimension() != x.Dimension || unit.Convertible() != x.Unit.Convertible():
@@ -133,31 +140,4 @@ func measures(u quantity.Unit) string {
 func (x *Particular) IsPlausible(v float64) bool {
 	same := x.Dimension.Same()
 	return x.Plausible.Contains(v) || same.Same(v, x.Plausible.Low) || same.Same(v, x.Plausible.High)
-}
-
-// usualUnits are units that people mistake for one another.
-var usualUnits = []string{
-	"mm", "cm", "m", "in", "ft", "g", "kg", "t", "lb", "ml", "l", "US gal", "mm2", "cm2", "in2",
-	"kPa", "MPa", "bar", "psi", "N", "kN", "lbf", "N.m", "lbf.ft", "deg", "rad", "degC", "degF", "km/h", "mph",
-}
-
-// likelyMeant is the figure with another unit, with which it would be plausible; "" when
-// no unit makes it so.
-func likelyMeant(x *Particular, figure quantity.Figure) string {
-	number := new(big.Rat).SetFloat64(figure.Unit.FromSI(figure.Reading))
-	if number == nil {
-		return ""
-	}
-	units := []quantity.Unit{x.Unit}
-	for _, name := range usualUnits {
-		if u, err := quantity.FindUnit(name); err == nil {
-			units = append(units, u)
-		}
-	}
-	for _, u := range units {
-		if u != figure.Unit && u.Dimension() == x.Dimension && u.Convertible() && x.IsPlausible(u.ToSI(number)) {
-			return quantity.FormatNumber(figure.Reading, figure.Unit, figure.Decimals) + " " + u.Name()
-		}
-	}
-	return ""
 }

@@ -39,7 +39,7 @@ func (n *entry) count(e hclsyntax.Expression) {
 	x := n.particular
 	text, ok := n.source.Number(e)
 	if !ok {
-		n.wrongKind(e, "Write a whole number without quotes, as in "+n.example()+".")
+		n.wrongKind(e, "Write a whole number without quotes, as in "+n.countMeant(e)+".")
 		return
 	}
 	figure, fault := quantity.ParseFigure(text)
@@ -52,6 +52,20 @@ func (n *entry) count(e hclsyntax.Expression) {
 	default:
 		n.set(x, Value{Readings: []Reading{{Figure: figure, Range: e.Range()}}})
 	}
+}
+
+// countMeant is the count that a text such as "6" holds, else one that the particular could
+// have.
+func (n *entry) countMeant(e hclsyntax.Expression) string {
+	if isText(e) {
+		text, _, fault := n.source.Text(e)
+		figure, wrong := quantity.ParseFigure(text)
+		if fault == nil && wrong == nil && figure.Unit == (quantity.Unit{}) && figure.Range.IsExact() &&
+			figure.Reading == math.Trunc(figure.Reading) && n.particular.Plausible.Contains(figure.Reading) {
+			return quantity.FormatNumber(figure.Reading, quantity.Unit{}, 0)
+		}
+	}
+	return n.example()
 }
 
 // date reads a day, or a month or year where no more is known.

@@ -41,7 +41,7 @@ const longestWord = 64
 
 // Nearest returns the member of known that word was most likely meant to be, "" when none
 // is near. Near is a word with slips in at most a third of its letters, the longer of the
-// two counted, and with none where that has no more than three: fwd and rwd are opposites.
+// two counted, and in none of three where both have as many: fwd and rwd are opposites.
 // Texts of several words are held together word by word as well. Upper and lower case,
 // blanks, dashes and underlines are no difference. Of two equally near the first in known
 // is taken.
@@ -53,8 +53,8 @@ func Nearest(word string, known []string) string {
 	best, nearest := longestWord, ""
 	for _, candidate := range known {
 		bare := bareWord(candidate)
-		distance, longer := slips(wanted, bare)
-		if distance >= best || distance > 0 && (longer <= longestShort || 3*distance > longer) {
+		distance, near := slips(wanted, bare, 3)
+		if !near || distance >= best {
 			continue
 		}
 		if wanted == bare || nearWordByWord(words, wordsOf(candidate)) {
@@ -64,30 +64,41 @@ func Nearest(word string, known []string) string {
 	return nearest
 }
 
-// longestShort is how many letters a word has in which one slip makes another word of it.
+// longestShort is how many letters a word has in which another letter makes another word.
 const longestShort = 3
 
-// slips counts the letters to change, add or leave out between two words, and the letters
-// of the longer one.
-func slips(a, b string) (count, longer int) {
-	return levenshtein.Distance(a, b, nil), max(utf8.RuneCountInString(a), utf8.RuneCountInString(b))
+// slips counts the letters to change, add or leave out between two words, and reports
+// whether they are at most one of so many letters.
+func slips(a, b string, letters int) (count int, near bool) {
+	count = levenshtein.Distance(a, b, nil)
+	shorter, longer := utf8.RuneCountInString(a), utf8.RuneCountInString(b)
+	if shorter > longer {
+		shorter, longer = longer, shorter
+	}
+	another := longer <= longestShort && shorter == longer
+	return count, count == 0 || !another && letters*count <= longer
 }
 
 // nearWordByWord reports whether each word of a text has slips in at most half of its
 // letters against its partner in another, so that two-wheel drive is not taken for
 // four-wheel drive. A text with words more must differ in another way than by those: what
-// is called shoulder can be left shoulder and right shoulder alike.
+// is called shoulder can be left shoulder and right shoulder alike. Numbers among the words,
+// as in those of clauses, count as part of the whole only.
 func nearWordByWord(a, b []string) bool {
 	if len(a) != len(b) {
 		return !isWithin(a, b) && !isWithin(b, a)
 	}
 	for i := range a {
-		if count, longer := slips(a[i], b[i]); count > 0 && (longer <= longestShort || 2*count > longer) {
+		_, near := slips(a[i], b[i], 2)
+		if !near && isLettered(a[i]) && isLettered(b[i]) {
 			return false
 		}
 	}
 	return true
 }
+
+// isLettered reports whether there is a letter in a word.
+func isLettered(word string) bool { return strings.ContainsFunc(word, unicode.IsLetter) }
 
 // isWithin reports whether every one of some words is among others.
 func isWithin(words, others []string) bool {
