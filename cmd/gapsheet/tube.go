@@ -11,9 +11,6 @@ import (
 	"gapsheet/vehicle"
 )
 
-// askedSource is the name that messages give the sheet made up for a tube.
-const askedSource = "the tube asked about"
-
 // fact is a flag of the tube command that says one thing of the car or the tube.
 type fact struct {
 	flag, block string
@@ -78,9 +75,10 @@ func (a *app) tube(size string, facts []*fact, flags asked) error {
 	if err != nil {
 		return err
 	}
+	scrap := scrapOf(size, facts)
 	var results []*engine.Result
 	for _, program := range programs {
-		result, err := files.checkTube(size, facts, program, request)
+		result, err := files.checkTube(scrap, program, request)
 		if err != nil {
 			return err
 		}
@@ -91,68 +89,6 @@ func (a *app) tube(size string, facts []*fact, flags asked) error {
 	}
 	a.code = codeOf(results)
 	return report.WriteTube(a.screen(), report.Head{Asked: inWords(size, facts), Day: request.Day, DayIsToday: today}, results)
-}
-
-// checkTube makes up a scrap of a sheet with the tube in it and checks it.
-func (s *shelf) checkTube(size string, facts []*fact, program *engine.Program, request engine.Request) (*engine.Result, error) {
-	text := scrapOf(size, facts)
-	s.text(askedSource, text)
-	source, found := vehicle.ParseSource(askedSource, text)
-	s.add(found)
-	if err := s.faults(); err != nil {
-		return nil, err
-	}
-	sheet, found := vehicle.DecodeScrap(source, source.Body, program.Book.Vocabulary)
-	s.add(found)
-	if err := s.faults(); err != nil {
-		return nil, err
-	}
-	return program.Check(program.Car(sheet), request), nil
-}
-
-// scrapOf writes the scrap of a sheet. More tubes are to come, so that what asks for
-// several of them stays open.
-func scrapOf(size string, facts []*fact) []byte {
-	blocks := []*scrapBlock{
-		{header: `tube_stock "asked"`, lines: []string{"ordered = " + quoted(size), "size = " + quoted(size)}},
-		{header: `tube "asked"`, lines: []string{`stock = "asked"`}},
-		{header: `car "asked"`},
-		{header: "cage"},
-	}
-	for _, f := range facts {
-		if f.value == "" {
-			continue
-		}
-		for _, block := range blocks {
-			if strings.HasPrefix(block.header+" ", f.block+" ") {
-				for _, attribute := range f.attributes {
-					block.lines = append(block.lines, attribute+" = "+quoted(f.value))
-				}
-			}
-		}
-	}
-	var text strings.Builder
-	text.WriteString("unfinished = [\"tube\"]\n")
-	for _, block := range blocks {
-		if len(block.lines) > 0 {
-			fmt.Fprintf(&text, "%s {\n  %s\n}\n", block.header, strings.Join(block.lines, "\n  "))
-		}
-	}
-	return []byte(text.String())
-}
-
-// scrapBlock is one block of the scrap.
-type scrapBlock struct {
-	header string
-	lines  []string
-}
-
-// quoted writes a text as a literal of the sheet's language (HCL native syntax, quoted
-// templates): nothing in it is filled in.
-func quoted(text string) string {
-	return `"` + strings.NewReplacer(
-		`\`, `\\`, `"`, `\"`, "\n", `\n`, "\r", `\r`, "\t", `\t`, "${", "$${", "%{", "%%{",
-	).Replace(text) + `"`
 }
 
 // askedPart finds the part of a type of the cage in the scrap, where there is one of each.
