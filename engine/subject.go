@@ -33,6 +33,11 @@ func (k *checker) subject(c *compiledClause, out *ClauseResult) tally {
 			k.papers(s, c, out)
 		}
 	}
+	if o.least == quantity.Open && len(k.severalIn(c)) == 0 {
+		// So many subjects are asked for where the clause applies; whether it does is open
+		// for all of them at once.
+		o.least = m.decide(c.where)
+	}
 	t := counted(o.least)
 	if o.least == quantity.Open {
 		t.open = m.causesOf(c.guard)
