@@ -10,7 +10,8 @@ import (
 // middle is the mean or median; with members that may not be there it lies between the
 // least and the greatest possible one.
 func (n *gatheredNumber) middle(m *machine) quantity.Range {
-	var hull, total quantity.Range
+	var hull quantity.Range
+	var total quantity.Sum
 	m.scratch = m.scratch[:0]
 	sure, count := true, 0
 	for i, l := 0, n.list.length(m); i < l; i++ {
@@ -24,10 +25,11 @@ func (n *gatheredNumber) middle(m *machine) quantity.Range {
 		}
 		v := n.value(m)
 		if count == 0 {
-			hull, total = v, v
+			hull = v
 		} else {
-			hull, total = hull.Hull(v), total.Plus(v)
+			hull = hull.Hull(v)
 		}
+		total.Add(v)
 		count++
 		sure = sure && t == quantity.Yes
 		m.scratch = append(m.scratch, v.Low, v.High)
@@ -46,7 +48,7 @@ func (n *gatheredNumber) middle(m *machine) quantity.Range {
 		return hull
 	}
 	if n.fold == rules.FoldMean {
-		return total.Over(quantity.Exactly(float64(count)))
+		return total.Total().Over(quantity.Exactly(float64(count)))
 	}
 	return quantity.Range{Low: median(m.scratch, 0), High: median(m.scratch, 1)}
 }

@@ -113,38 +113,38 @@ func (n *gatheredNumber) sum(m *machine) quantity.Range {
 			return sumPlain(m, l, plain.slot, mapped.body.asNumber)
 		}
 	}
-	var total quantity.Range
+	var total quantity.Sum
 	for i, l := 0, n.list.length(m); i < l; i++ {
 		if !m.step() {
 			return quantity.Everything
 		}
 		switch n.list.at(m, i) {
 		case quantity.Yes:
-			total = total.Plus(n.value(m))
+			total.Add(n.value(m))
 		case quantity.Open:
-			total = total.Plus(n.value(m).Hull(quantity.Range{}))
+			total.Add(n.value(m).Hull(quantity.Range{}))
 		}
 	}
 	if !n.list.complete(m) {
 		n.others(m)
 		return quantity.Everything
 	}
-	return total
+	return total.Total()
 }
 
 // sumPlain sums a number over all members of a list.
 func sumPlain(m *machine, l *list, slot int32, body numberNode) quantity.Range {
-	var total quantity.Range
 	if m.steps += len(l.elements); m.steps > m.limit || !l.complete {
 		m.exhausted = m.exhausted || m.steps > m.limit
 		return quantity.Everything
 	}
+	var total quantity.Sum
 	v := &m.slots[slot]
 	for i, base := range l.elements {
 		v.base, v.index = base, int32(i)
-		total = total.Plus(body.number(m))
+		total.Add(body.number(m))
 	}
-	return total
+	return total.Total()
 }
 
 // extreme is the least or greatest member. A sure member bounds it from one side, any
