@@ -26,10 +26,7 @@ func (c *checker) slips() []Fault {
 		case t.kind == tokenWord && c.tokens[i-1].kind == tokenNumber && !isOperatorWord(text):
 			faults = append(faults, c.numberBeforeWord(c.tokens[i-1], t))
 		case t.kind == tokenNumber && i >= 2 && c.isDecimalComma(i):
-			whole := c.tokens[i-2]
-			faults = append(faults, Fault{CodeFormulaDigits, Span{whole.at.From, t.at.To},
-				fmt.Sprintf("%s has a decimal comma.", quoteCode(c.source[whole.start:t.end])),
-				fmt.Sprintf("Write a point: %s.%s.", c.source[whole.start:whole.end], text)})
+			faults = append(faults, c.decimalComma(i))
 		}
 		if t.kind == tokenOperator {
 			faults = append(faults, c.operatorSlip(i, text)...)
@@ -62,6 +59,21 @@ func (c *checker) isDecimalComma(i int) bool {
 	}
 	word := open > 0 && c.tokens[open-1].kind == tokenWord && !isOperatorWord(c.source[c.tokens[open-1].start:c.tokens[open-1].end])
 	return c.is(open, "(") && !word
+}
+
+// decimalComma is the fault of the comma before token i, which may stand for a point or
+// between thousands.
+func (c *checker) decimalComma(i int) Fault {
+	whole, after := c.tokens[i-2], c.tokens[i]
+	head, tail := c.source[whole.start:whole.end], c.source[after.start:after.end]
+	advice := fmt.Sprintf("Write a point: %s.%s.", head, tail)
+	switch {
+	case strings.Contains(tail, "."):
+		advice = fmt.Sprintf("Write no mark between thousands: %s%s.", head, tail)
+	case len(tail) == 3 && strings.Trim(head, "0") != "" && !strings.Contains(head, "."):
+		advice = fmt.Sprintf("Write %s%s if thousands are meant, or %s.%s with a decimal point.", head, tail, head, tail)
+	}
+	return Fault{CodeFormulaDigits, Span{whole.at.From, after.at.To}, fmt.Sprintf("%s has a comma in it.", quoteCode(head+","+tail)), advice}
 }
 
 // isOperatorWord reports whether a word joins two values.

@@ -131,6 +131,7 @@ func (l *loader) formula(f *fields, key string, scope *Scope, want Type) *Formul
 	if !l.refuseExtent(f, formula) {
 		return nil
 	}
+	l.weighLimits(f, formula)
 	return formula
 }
 

@@ -58,8 +58,17 @@ var faultyFormulas = []struct {
 	{"tube.outside + car.weighed_mass > 3*mm", []told{
 		{CodeFormulaDimension, 1, "tube.outside + car.weighed_mass", `"tube.outside" is a length, "car.weighed_mass" is a mass. Only figures of one kind can be added.`},
 	}},
+	{"car.weighed_mass >= 1,000*kg", []told{
+		{CodeFormulaDigits, 21, "1,000", `"1,000" has a comma in it. Write 1000 if thousands are meant, or 1.000 with a decimal point.`},
+	}},
+	{"car.weighed_mass >= 1,000.5*kg", []told{
+		{CodeFormulaDigits, 21, "1,000.5", `"1,000.5" has a comma in it. Write no mark between thousands: 1000.5.`},
+	}},
+	{"tube.outside >= 0,125*inch", []told{
+		{CodeFormulaDigits, 17, "0,125", `"0,125" has a comma in it. Write a point: 0.125.`},
+	}},
 	{"tube.outside >= 2,5*mm", []told{
-		{CodeFormulaDigits, 17, "2,5", `"2,5" has a decimal comma. Write a point: 2.5.`},
+		{CodeFormulaDigits, 17, "2,5", `"2,5" has a comma in it. Write a point: 2.5.`},
 	}},
 	{"tube.outside = 45*mm", []told{
 		{CodeFormulaSyntax, 14, "=", `"=" is not an operator. Write ==.`},

@@ -143,7 +143,7 @@ func TestARulebookWithoutClausesIsWarnedOf(t *testing.T) {
 
 func TestTermsThatMultiplyTheWorkAreRefused(t *testing.T) {
 	var text strings.Builder
-	text.WriteString("rulebook \"Marram\" {\n  edition = \"2027\"\n}\nterm \"t0\" {\n  means = \"car.weighed_mass > 1*kg\"\n}\n")
+	text.WriteString("rulebook \"Marram\" {\n  edition = \"2027\"\n}\nterm \"t0\" {\n  means = \"car.weighed_mass > 1000*kg\"\n}\n")
 	for i := 1; i <= 60; i++ {
 		fmt.Fprintf(&text, "term \"t%d\" {\n  means = \"t%d or t%d\"\n}\n", i, i-1, i-1)
 	}

@@ -78,8 +78,7 @@ func (c Column) readFigure(cell *TableCell, raw rawCell, band bool) *hcl.Diagnos
 func (c Column) wrongUnit(figure quantity.Figure, raw rawCell) *hcl.Diagnostic {
 	if figure.Unit == (quantity.Unit{}) && c.Like != nil {
 		return vehicle.Fault("unit-missing", raw.all, "A unit is missing", fmt.Sprintf(
-			"Found %s without a unit in the column %s. Write the unit too, as in \"%s %s\".",
-			vehicle.Quote(raw.trimmed()), c.Name, raw.trimmed(), c.Like.Unit.Name()))
+			"Found %s without a unit in the column %s. %s", vehicle.Quote(raw.trimmed()), c.Name, c.Like.UnitAdvice(figure)))
 	}
 	if c.Like == nil || c.Like.Unit == (quantity.Unit{}) {
 		return vehicle.Fault("wrong-dimension", raw.all, "A unit too many", fmt.Sprintf(

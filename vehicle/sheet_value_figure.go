@@ -61,7 +61,7 @@ func (n *entry) figure(e hclsyntax.Expression) (quantity.Figure, hcl.Range, bool
 func (n *entry) bareNumber(e hclsyntax.Expression, number string) {
 	advice := fmt.Sprintf("Write a figure with its unit in double quotes, as in %s.", n.example())
 	if figure, fault := quantity.ParseFigure(number); fault == nil {
-		advice = strings.Replace(unitAdvice(n.particular, figure), "Write the unit too", "Write the unit too, and all in double quotes", 1)
+		advice = strings.Replace(n.particular.UnitAdvice(figure), "Write the unit too", "Write the unit too, and all in double quotes", 1)
 	}
 	n.wrong("unit-missing", e.Range(), "A unit is missing", number, advice)
 }
@@ -105,7 +105,7 @@ func (n *entry) fits(x *Particular, figure quantity.Figure, at hcl.Range) bool {
 	found := Quote(figure.String())
 	switch unit := figure.Unit; {
 	case unit == (quantity.Unit{}) && x.Unit != (quantity.Unit{}) && !(x.Dimension.IsNone() && x.Unit.Convertible()):
-		n.wrong("unit-missing", at, "A unit is missing", found, unitAdvice(x, figure))
+		n.wrong("unit-missing", at, "A unit is missing", found, x.UnitAdvice(figure))
 	case unit != x.Unit && x.Unit == (quantity.Unit{}) && unit.Dimension() != x.Dimension:
 		n.wrong("wrong-dimension", at, "A unit of another kind", found, "It is a plain number: write it without a unit.")
 	case unit.Dimension() != x.Dimension || unit.Convertible() != x.Unit.Convertible():

@@ -21,9 +21,9 @@ var usualUnits = []string{
 	"kPa", "MPa", "bar", "psi", "N", "kN", "lbf", "N.m", "lbf.ft", "deg", "rad", "degC", "degF", "km/h", "mph",
 }
 
-// unitAdvice says what to write for a figure of x that was written without its unit: with
+// UnitAdvice says what to write for a figure of x that was written without its unit: with
 // each of the two usual units that make it plausible, inches alone for a fraction.
-func unitAdvice(x *Particular, figure quantity.Figure) string {
+func (x *Particular) UnitAdvice(figure quantity.Figure) string {
 	number := new(big.Rat).SetFloat64(figure.Reading)
 	units := []quantity.Unit{x.Unit}
 	if other, err := quantity.FindUnit(counterparts[x.Unit.Name()]); err == nil {

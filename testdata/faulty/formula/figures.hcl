@@ -32,7 +32,7 @@ chapter "4" {
     title   = "A decimal comma"
     concern = "safety"
     across  = "tube in cage.tubes"
-    demand  = "tube.wall >= 2,5*mm" # want 29 formula-digits `"2,5" has a decimal comma\. Write a point: 2\.5\.`
+    demand  = "tube.wall >= 2,5*mm" # want 29 formula-digits `"2,5" has a comma in it\. Write a point: 2\.5\.`
   }
   clause "4.6" {
     title   = "A unit spelt as on paper"
