@@ -49,12 +49,12 @@ func ReadSources(fsys fs.FS, name, shown, what string) ([]*Source, hcl.Diagnosti
 			sources = append(sources, source)
 		}
 		if files > mostFiles || size > largestFolder {
-			return sources, append(faults, Fault("folder-too-large", wholeFile(shown), "Folder too large", fmt.Sprintf(
+			return sources, append(faults, Fault("folder-too-large", noPlace(shown), "Folder too large", fmt.Sprintf(
 				"Found more than %d files or %d MB. Name the folder of one %s.", mostFiles, largestFolder>>20, what)))
 		}
 	}
 	if files == 0 {
-		faults = append(faults, Fault("folder-without-files", wholeFile(shown), "No files in the folder", fmt.Sprintf(
+		faults = append(faults, Fault("folder-without-files", noPlace(shown), "No files in the folder", fmt.Sprintf(
 			"Found a folder without a file whose name ends in .hcl. Name the file or folder of the %s.", what)))
 	}
 	return sources, faults
@@ -91,7 +91,7 @@ func readBytes(fsys fs.FS, name, shown, what string) ([]byte, *hcl.Diagnostic) {
 	if info, err := fs.Stat(fsys, name); err != nil {
 		return nil, unreadable(shown, what, err)
 	} else if !info.Mode().IsRegular() {
-		return nil, Fault("not-a-file", wholeFile(shown), "Not a file", fmt.Sprintf(
+		return nil, Fault("not-a-file", noPlace(shown), "Not a file", fmt.Sprintf(
 			"Found something that is neither a file nor a folder. Name the file or folder of the %s.", what))
 	}
 	file, err := fsys.Open(name)
@@ -106,14 +106,18 @@ func readBytes(fsys fs.FS, name, shown, what string) ([]byte, *hcl.Diagnostic) {
 	return data, nil
 }
 
+// noPlace is the range of a file or folder that cannot be read and so has no place to point
+// at: its name alone.
+func noPlace(name string) hcl.Range { return hcl.Range{Filename: name} }
+
 // unreadable is the fault for a file or folder that cannot be opened or read.
 func unreadable(shown, what string, err error) *hcl.Diagnostic {
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
-		return Fault("no-such-file", wholeFile(shown), "No such file", fmt.Sprintf(
+		return Fault("no-such-file", noPlace(shown), "No such file", fmt.Sprintf(
 			"Found no file or folder %s. Look at the spelling, and name the file or folder of the %s.", Quote(shown), what))
 	case errors.Is(err, fs.ErrPermission):
-		return Fault("unreadable", wholeFile(shown), "File not readable", fmt.Sprintf(
+		return Fault("unreadable", noPlace(shown), "File not readable", fmt.Sprintf(
 			"Found %s, but may not read it. Give yourself the right to read it.", Quote(shown)))
 	}
 	// The path in the error is one of this machine; only the reason is told.
@@ -121,6 +125,6 @@ func unreadable(shown, what string, err error) *hcl.Diagnostic {
 	if errors.As(err, &inPath) {
 		err = inPath.Err
 	}
-	return Fault("unreadable", wholeFile(shown), "File not readable", fmt.Sprintf(
+	return Fault("unreadable", noPlace(shown), "File not readable", fmt.Sprintf(
 		"%s cannot be read: %v. Name the file or folder of the %s.", Quote(shown), err, what))
 }
