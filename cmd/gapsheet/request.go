@@ -2,14 +2,12 @@ package main
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 	"time"
 
 	"github.com/spf13/cobra"
 
 	"gapsheet/engine"
-	"gapsheet/rules"
 	"gapsheet/vehicle"
 	"gapsheet/vehicle/quantity"
 )
@@ -113,32 +111,6 @@ func stageNamed(word string) (vehicle.Stage, error) {
 	}
 	return vehicle.StageUnset, wrong("There is no stage %q.%s The stages are: %s.",
 		word, didYouMean(vehicle.FoldText(word), stageWords(), ""), strings.Join(stageWords(), ", "))
-}
-
-// checkOnly reports the first number of --only that picks nothing in any of the books.
-func checkOnly(only []string, books []*rules.Rulebook) error {
-	numbers := numbersOf(books)
-	for _, number := range only {
-		picks := func(known string) bool { return rules.Selects(number, known) }
-		if !slices.ContainsFunc(numbers, picks) {
-			return wrong("--only %s picks nothing: no chapter or clause has that number.%s", number, didYouMean(number, numbers, ""))
-		}
-	}
-	return nil
-}
-
-// numbersOf lists the numbers of all chapters and clauses.
-func numbersOf(books []*rules.Rulebook) []string {
-	var numbers []string
-	for _, book := range books {
-		for _, chapter := range book.Chapters {
-			numbers = append(numbers, chapter.Number)
-			for _, clause := range chapter.Clauses {
-				numbers = append(numbers, clause.Number)
-			}
-		}
-	}
-	return numbers
 }
 
 // codeOf is the exit code for results: the worst of them decides.

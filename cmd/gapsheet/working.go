@@ -50,7 +50,7 @@ func (a *app) working(number, sheetName string, flags asked) error {
 	if err != nil {
 		return err
 	}
-	clause, book, err := clauseIn(books, number)
+	clause, book, err := clauseIn(books, number, sheetName)
 	if err != nil {
 		return err
 	}
@@ -86,28 +86,6 @@ func codeOfClause(result *engine.ClauseResult) int {
 		return exitMeets
 	}
 	return codeOf([]*engine.Result{{Worst: result.Verdict}})
-}
-
-// clauseIn finds a clause by its number; the first rulebook that has it is taken.
-func clauseIn(books []*rules.Rulebook, number string) (*rules.Clause, *rules.Rulebook, error) {
-	for _, book := range books {
-		if clause := book.ClauseNumbered(number); clause != nil {
-			return clause, book, nil
-		}
-	}
-	return nil, nil, wrong("No clause has the number %q.%s", number, didYouMean(number, clauseNumbers(books), ""))
-}
-
-func clauseNumbers(books []*rules.Rulebook) []string {
-	var numbers []string
-	for _, book := range books {
-		for _, chapter := range book.Chapters {
-			for _, clause := range chapter.Clauses {
-				numbers = append(numbers, clause.Number)
-			}
-		}
-	}
-	return numbers
 }
 
 // clausesBeginning lists clauses for the shell to complete. A rulebook that cannot be read
