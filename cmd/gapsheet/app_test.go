@@ -10,6 +10,8 @@ import (
 	"time"
 
 	"github.com/stretchr/testify/require"
+
+	"gapsheet/report"
 )
 
 // outcome is what one run left behind.
@@ -23,8 +25,8 @@ func appOf(stdin string) (*app, *bytes.Buffer, *bytes.Buffer) {
 	var stdout, stderr bytes.Buffer
 	a := &app{
 		stdin: strings.NewReader(stdin), stdout: &stdout, stderr: &stderr,
-		environment: func(string) string { return "" },
-		now:         func() time.Time { return time.Date(2027, 3, 14, 23, 59, 0, 0, time.FixedZone("", 10*3600)) },
+		environment: func(string) string { return "" }, called: "gapsheet",
+		now: func() time.Time { return time.Date(2027, 3, 14, 23, 59, 0, 0, time.FixedZone("", 10*3600)) },
 	}
 	return a, &stdout, &stderr
 }
@@ -150,4 +152,24 @@ func TestPapersOfAnOddKind(t *testing.T) {
 	got := runIn("", "precheck", soundSheet, "--rulebook", smallBook, "--papers", "testdata/nowhere")
 	require.Equal(t, exitInput, got.code)
 	require.Contains(t, got.stderr, "--papers wants the folder with the papers")
+}
+
+// In a pipe COLUMNS says how wide to write, where it is a width that a page holds.
+func TestColumns(t *testing.T) {
+	for text, want := range map[string]int{
+		"": 80, "60": 60, "40": 40, "110": 110, "39": 80, "111": 80, "-60": 80, "60.5": 80, "wide": 80, "60x": 80,
+	} {
+		a, stdout, _ := appOf("")
+		a.environment = func(name string) string {
+			if name == "COLUMNS" {
+				return text
+			}
+			return ""
+		}
+		require.Equal(t, want, a.screen().Width, text)
+		require.Equal(t, exitMeets, a.run([]string{"precheck", soundSheet, "--rulebook", smallBook, "--on", "2027-03-14"}))
+		for _, line := range strings.Split(stdout.String(), "\n") {
+			require.LessOrEqual(t, report.Width(line), want)
+		}
+	}
 }

@@ -50,8 +50,8 @@ func (a *app) demo() error {
 		return err
 	}
 	return report.Say(screen, true,
-		report.Saying{Text: "That was an invented car. The same on files of your own:", Command: "gapsheet precheck SHEET --rulebook RULEBOOK"},
-		report.Saying{Text: "To play with the files of the demo:", Command: "gapsheet demo --out FOLDER"})
+		report.Saying{Text: "That was an invented car. The same on files of your own:", Command: a.called + " precheck SHEET --rulebook RULEBOOK"},
+		report.Saying{Text: "To play with the files of the demo:", Command: a.called + " demo --out FOLDER"})
 }
 
 func (a *app) demoRun() (*report.Precheck, error) {
@@ -109,7 +109,7 @@ func (a *app) unpackDemo(folder string) error {
 	}
 	return report.Say(a.screen(), false, report.Saying{
 		Text: "The files of the demo were written. Check the car with:",
-		Command: fmt.Sprintf("gapsheet precheck %s --rulebook %s --on %s",
+		Command: fmt.Sprintf("%s precheck %s --rulebook %s --on %s", a.called,
 			argument(shownIn(folder, examples.Sheet)), argument(shownIn(folder, examples.Rulebook)), examples.Day),
 	})
 }

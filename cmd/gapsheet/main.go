@@ -8,7 +8,10 @@ import (
 	"io"
 	"os"
 	"runtime/debug"
+	"strconv"
 	"time"
+
+	"golang.org/x/term"
 
 	"gapsheet/report"
 )
@@ -31,6 +34,8 @@ func main() {
 		stdin: os.Stdin, stdout: os.Stdout, stderr: os.Stderr,
 		environment: os.Getenv, now: time.Now,
 	}
+	executable, _ := os.Executable() // where it cannot be told, the name of the program will do
+	a.called = calledAs(executable)
 	os.Exit(a.run(os.Args[1:]))
 }
 
@@ -40,6 +45,7 @@ type app struct {
 	stdout, stderr io.Writer
 	environment    func(string) string
 	now            func() time.Time
+	called         string // how the user starts this program
 
 	color string // as given to --color
 	code  int    // the exit code of a run without faults
@@ -74,7 +80,24 @@ func (a *app) screenOf(w io.Writer) *report.Screen {
 	if err != nil {
 		choice = report.ColorAuto // a wrong --color is itself reported on a screen
 	}
-	return report.NewScreen(w, choice, a.environment)
+	screen := report.NewScreen(w, choice, a.environment)
+	if width, ok := columnsOf(a.environment("COLUMNS")); ok && !isTerminal(w) {
+		screen.Width = width
+	}
+	return screen
+}
+
+// columnsOf reads the width asked for by COLUMNS, in cells. What is no whole number from 40
+// to 110, the widths that a page holds, is no wish.
+func columnsOf(text string) (width int, ok bool) {
+	width, err := strconv.Atoi(text)
+	return width, err == nil && width >= 40 && width <= 110
+}
+
+// isTerminal reports whether a writer is a terminal, which has a width of its own.
+func isTerminal(w io.Writer) bool {
+	file, ok := w.(*os.File)
+	return ok && term.IsTerminal(int(file.Fd()))
 }
 
 // panicked is a fault of our own, caught where it happened.

@@ -17,10 +17,32 @@ func programVersion() string {
 	if version != "" {
 		return version
 	}
-	if info, ok := debug.ReadBuildInfo(); ok && info.Main.Version != "" {
-		return info.Main.Version
+	info, ok := debug.ReadBuildInfo()
+	if !ok {
+		info = &debug.BuildInfo{}
 	}
-	return "unversioned"
+	return versionOf(info)
+}
+
+// versionOf is the version of the module, else the revision it was built from, with a plus
+// sign where files were changed since. Go writes neither into what go run builds.
+func versionOf(info *debug.BuildInfo) string {
+	if v := info.Main.Version; v != "" && v != "(devel)" {
+		return v
+	}
+	revision, changed := "", ""
+	for _, setting := range info.Settings {
+		switch {
+		case setting.Key == "vcs.revision":
+			revision = setting.Value
+		case setting.Key == "vcs.modified" && setting.Value == "true":
+			changed = "+"
+		}
+	}
+	if revision == "" {
+		return "built from source"
+	}
+	return "revision " + revision[:min(len(revision), 12)] + changed
 }
 
 func (a *app) versionCommand() *cobra.Command {
