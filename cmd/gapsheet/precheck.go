@@ -21,8 +21,12 @@ written down, with how to measure it; then what cannot be proved with the
 measurement there is; then a list to tick for what only a person can judge.
 
 A SHEET is a file, or a folder whose .hcl files are read as one. Several sheets
-are checked one after the other. Exit codes: 0 no gap and nothing open, 1 a gap,
-2 no gap, but something marginal or not recorded, 3 what was given is wrong.`,
+are checked one after the other.
+
+Exit codes: 0 no gap and nothing open, 1 a gap, 2 no gap, but something marginal or
+not recorded, 3 what was given is wrong. Of several sheets the worst decides. A
+fault in any one sheet or rulebook ends the run with 3 and without results for the
+others; all faults are told first.`,
 		Example: `  gapsheet precheck tessel.hcl --rulebook saltmarsh/
   gapsheet precheck tessel.hcl --rulebook saltmarsh/ --on 2027-03-14 --stage "bare shell"
   gapsheet precheck cars/*.hcl --rulebook saltmarsh/ --only 4 --format json`,

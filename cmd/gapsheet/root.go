@@ -30,8 +30,7 @@ func (a *app) rootCommand() *cobra.Command {
 			if len(arguments) == 0 {
 				return command.Help()
 			}
-			return wrong("gapsheet has no command %q.%s gapsheet --help lists the commands.",
-				arguments[0], didYouMean(arguments[0], commandNames(command), "gapsheet "))
+			return noCommand(command, arguments[0])
 		},
 		PersistentPreRunE: func(*cobra.Command, []string) error {
 			if _, err := report.ParseColorChoice(a.color); err != nil {
@@ -44,8 +43,44 @@ func (a *app) rootCommand() *cobra.Command {
 	root.PersistentFlags().StringVar(&a.color, "color", string(report.ColorAuto),
 		"colour on the screen: `WHEN` is auto, always or never")
 	completeWords(root, "color", colorWords)
+	root.SetHelpCommand(helpCommand())
 	root.AddCommand(a.precheckCommand(), a.workingCommand(), a.tryCommand(), a.tubeCommand(), a.demoCommand(), a.versionCommand())
 	return root
+}
+
+// helpCommand explains a command, or names the nearest to one that is not there.
+func helpCommand() *cobra.Command {
+	return &cobra.Command{
+		Use:     "help [COMMAND]",
+		Short:   "Explain a command",
+		Example: "  gapsheet help precheck",
+		ValidArgsFunction: func(command *cobra.Command, given []string, begun string) ([]string, cobra.ShellCompDirective) {
+			var fitting []string
+			for _, name := range commandNames(command.Root()) {
+				if len(given) == 0 && strings.HasPrefix(name, begun) {
+					fitting = append(fitting, name)
+				}
+			}
+			return fitting, cobra.ShellCompDirectiveNoFileComp
+		},
+		RunE: func(command *cobra.Command, arguments []string) error {
+			root := command.Root()
+			found, rest, err := root.Find(arguments)
+			switch {
+			case err != nil || found == root && len(rest) > 0:
+				return noCommand(root, arguments[0])
+			case len(rest) > 0:
+				return wrong("%s has no command %q. %s --help explains it.", found.CommandPath(), rest[0], found.CommandPath())
+			}
+			found.InitDefaultHelpFlag()
+			return found.Help()
+		},
+	}
+}
+
+func noCommand(root *cobra.Command, name string) error {
+	return wrong("gapsheet has no command %q.%s gapsheet --help lists the commands.",
+		name, didYouMean(name, commandNames(root), "gapsheet "))
 }
 
 func commandNames(root *cobra.Command) []string {
