@@ -139,7 +139,7 @@ func (l *laying) stated(x *vehicle.Particular, v *vehicle.Value, o *origin) cell
 	switch x.Kind {
 	case vehicle.KindNumber, vehicle.KindCount:
 		f := v.Readings[0].Figure
-		o.unit, o.decimals, o.text = f.Unit, f.Decimals, f.String()
+		o.unit, o.decimals = f.Unit, f.Decimals // its text is only made when it is shown
 		r := f.Range
 		for _, other := range v.Readings[1:] {
 			if l.mean {

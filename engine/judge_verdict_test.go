@@ -129,7 +129,7 @@ func TestLists(t *testing.T) {
 			sheet: thick, want: NotRecorded, says: []string{"straight of tube 1"},
 		},
 		{
-			why: "though its wall is known, a member that may not count is in the sum with all or nothing",
+			why:    "though its wall is known, a member that may not count is in the sum with all or nothing",
 			clause: demand("sum(filter(cage.tubes, .straight), .wall) <= 3*mm"), sheet: thick, want: Meets,
 		},
 		{why: "others may spoil all", clause: all, sheet: thick + more, want: NotRecorded, says: []string{"tubes"}},

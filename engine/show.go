@@ -45,8 +45,11 @@ func (x *explainer) asWritten(i int32) string {
 	if c.flags&written == 0 || c.flags&mayHold == 0 {
 		return ""
 	}
-	if o.value == nil || len(o.value.Readings) < 2 {
+	switch {
+	case o.value == nil || len(o.value.Readings) == 0:
 		return o.text
+	case len(o.value.Readings) == 1:
+		return o.value.Readings[0].Figure.String()
 	}
 	for _, reading := range o.value.Readings {
 		for _, r := range [2]quantity.Range{reading.Figure.Range, asRead(reading.Figure)} {
