@@ -27,7 +27,7 @@ func (a *app) demoCommand() *cobra.Command {
 		Long: `Prechecks the car and the rulebook that come with this program, on a fixed day, so
 that it can be seen at work without a file of one's own. Car, club and rulebook are
 invented. It ends with exit code 0, whatever it finds.`,
-		Example: "  gapsheet demo\n  gapsheet demo --out trial",
+		Example: "  gapsheet demo\n  gapsheet demo --out tryout",
 		Args:    wantArguments(0, 0, "no arguments"),
 		RunE: func(*cobra.Command, []string) error {
 			if out != "" {

@@ -27,9 +27,9 @@ Exit codes: 0 no gap and nothing open, 1 a gap, 2 no gap, but something marginal
 not recorded, 3 what was given is wrong. Of several sheets the worst decides. A
 fault in any one sheet or rulebook ends the run with 3 and without results for the
 others; all faults are told first.`,
-		Example: `  gapsheet precheck tessel.hcl --rulebook saltmarsh/
-  gapsheet precheck tessel.hcl --rulebook saltmarsh/ --on 2027-03-14 --stage "bare shell"
-  gapsheet precheck cars/*.hcl --rulebook saltmarsh/ --only 4 --format json`,
+		Example: `  gapsheet precheck tessel16 --rulebook rulebook
+  gapsheet precheck dunlin4 --rulebook rulebook --on 2027-03-14 --stage "bare shell"
+  gapsheet precheck tessel16 dunlin4 --rulebook rulebook --only 4 --format json`,
 		Args: wantArguments(1, -1, "at least one build SHEET"),
 		RunE: func(_ *cobra.Command, sheets []string) error {
 			return a.precheck(sheets, flags, all, format)

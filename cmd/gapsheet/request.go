@@ -50,7 +50,7 @@ func (f *asked) wantBooks() error {
 	if len(f.books) > 0 {
 		return nil
 	}
-	return wrong("No rulebook was named. Name the club's file or folder: --rulebook saltmarsh/.")
+	return wrong("No rulebook was named. Name the club's file or folder: --rulebook saltmarsh/rulebook.")
 }
 
 // request reads the flags. today tells that no day was named.

@@ -14,7 +14,9 @@ down, and what only a person can judge. It has not seen the car. The official
 technical inspection decides.
 
 Exit codes: 0 no gap and nothing open; 1 a gap; 2 no gap, but something marginal
-or not recorded; 3 what was given is wrong; 4 a fault of gapsheet itself.`
+or not recorded; 3 what was given is wrong; 4 a fault of gapsheet itself.
+
+To try the examples: gapsheet demo --out tryout, then go to tryout/saltmarsh.`
 
 // rootCommand puts the commands together.
 func (a *app) rootCommand() *cobra.Command {
@@ -22,7 +24,7 @@ func (a *app) rootCommand() *cobra.Command {
 		Use:           "gapsheet",
 		Short:         "Hold a rally car's build sheet against a club's rulebook",
 		Long:          rootLong,
-		Example:       "  gapsheet demo\n  gapsheet precheck tessel.hcl --rulebook saltmarsh/",
+		Example:       "  gapsheet demo\n  gapsheet precheck tessel16 --rulebook rulebook",
 		SilenceErrors: true,
 		SilenceUsage:  true,
 		Args:          cobra.ArbitraryArgs,
@@ -45,6 +47,13 @@ func (a *app) rootCommand() *cobra.Command {
 	completeWords(root, "color", colorWords)
 	root.SetHelpCommand(helpCommand())
 	root.AddCommand(a.precheckCommand(), a.workingCommand(), a.tryCommand(), a.tubeCommand(), a.demoCommand(), a.versionCommand())
+	root.InitDefaultCompletionCmd()
+	for _, command := range root.Commands() {
+		if command.Name() == "completion" {
+			command.Short = "Write the script by which a shell completes what is typed"
+			command.Long = "Writes the script by which a shell completes commands, flags and clause numbers.\nThe help of each shell's command says how to load it."
+		}
+	}
 	return root
 }
 

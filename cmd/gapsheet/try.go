@@ -27,7 +27,7 @@ type trial struct {
 func (a *app) tryCommand() *cobra.Command {
 	var flags trial
 	command := &cobra.Command{
-		Use:   "try FORMULA",
+		Use:   "try FORMULA | --lines",
 		Short: "Work out one formula, or many as JSON lines",
 		Long: `Works out a formula and shows what it came to and how. It reads the names given with
 --let, and the particulars of a car: those of --sheet, else nothing is recorded.
@@ -50,7 +50,7 @@ of these objects:
   {"from": "2024-02-29", "to": "2024-03-02"}
   {"missing": "length"}                     truth, number, count, date, text, length …`,
 		Example: `  gapsheet try 'x >= 44.45*mm' --let 'x=1.75 in'
-  gapsheet try 'car.weighed_mass >= 1000*kg' --sheet tessel.hcl --rulebook saltmarsh/
+  gapsheet try 'car.weighed_mass >= 1000*kg' --sheet tessel16 --rulebook rulebook
   echo '{"id": 1, "formula": "x >= 44.45*mm", "let": {"x": {"value": 1.75, "unit": "in"}}}' | gapsheet try --lines`,
 		RunE: func(command *cobra.Command, arguments []string) error {
 			if flags.lines {
@@ -72,7 +72,7 @@ of these objects:
 	command.Flags().StringArrayVar(&flags.let, "let", nil,
 		"`NAME=VALUE` for the formula: a figure, date, text, true, false, or 'missing length'; several with the flag repeated")
 	command.Flags().StringVar(&flags.unit, "unit", "", "`UNIT` in which to give the answer")
-	command.Flags().BoolVar(&flags.lines, "lines", false, "read JSON lines from standard input")
+	command.Flags().BoolVar(&flags.lines, "lines", false, "read formulas from standard input, one JSON object a line, and answer each with one")
 	return command
 }
 

@@ -41,8 +41,9 @@ func (a *app) tubeCommand() *cobra.Command {
 		Long: `Holds one tube against the clauses of a rulebook that look at tubes one by one,
 without a sheet. The tube is taken to measure exactly what is ordered; one that
 comes thinner is another tube. What the size alone does not decide is listed with
-what would have to be known. It exits like precheck.`,
-		Example: "  gapsheet tube '45 x 2.5 mm' --part 'main hoop' --mass '1085 kg' --rulebook saltmarsh/",
+what would have to be known. It exits like precheck: 0 no gap and nothing open, 1 a
+gap, 2 no gap, but something open, 3 what was given is wrong.`,
+		Example: "  gapsheet tube '45 x 2.5 mm' --part 'main hoop' --mass '1085 kg' --rulebook rulebook",
 		Args:    wantArguments(1, 1, "the SIZE of a tube, such as '45 x 2.5 mm'"),
 		RunE: func(_ *cobra.Command, arguments []string) error {
 			return a.tube(arguments[0], facts, flags)

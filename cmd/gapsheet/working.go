@@ -17,9 +17,9 @@ func (a *app) workingCommand() *cobra.Command {
 		Use:   "working CLAUSE SHEET --rulebook RULEBOOK",
 		Short: "Show how a clause came to its verdict on a car",
 		Long: `Shows a clause's wording and formula, and the formula taken apart for each
-subject: what each part of it came to, which part decided, and for a choice of
-several ways the one that is nearest. It exits like precheck, by this clause alone.`,
-		Example: "  gapsheet working 4.3.2 tessel.hcl --rulebook saltmarsh/ --on 2027-03-14",
+subject: what each part of it came to, which part decided, and where there are
+several ways to meet it, the nearest. It exits like precheck, by this clause alone.`,
+		Example: "  gapsheet working 4.6 tessel16 --rulebook rulebook --on 2027-03-14",
 		Args:    wantArguments(2, 2, "the number of a CLAUSE and a build SHEET"),
 		RunE: func(_ *cobra.Command, arguments []string) error {
 			return a.working(arguments[0], arguments[1], flags)
