@@ -19,13 +19,13 @@ type Source struct {
 // not, its body is whole, even when there are faults (a name given twice in one block).
 func ParseSource(name string, data []byte) (*Source, hcl.Diagnostics) {
 	if faults := guardBytes(name, data); faults.HasErrors() {
-		return nil, faults
+		return nil, sayHidden(faults)
 	}
 	file, found := hclsyntax.ParseConfig(data, name, hcl.InitialPos)
 	source := &Source{Name: name, Bytes: data, Body: file.Body.(*hclsyntax.Body)}
 	faults, usable := rewordSyntax(source, found)
 	if !usable {
-		return nil, faults
+		return nil, sayHidden(faults)
 	}
 	return source, faults
 }

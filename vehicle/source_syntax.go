@@ -69,6 +69,10 @@ func rewordSyntax(source *Source, found hcl.Diagnostics) (faults hcl.Diagnostics
 	for _, d := range found {
 		usable = usable && (d.Summary == attributeTwice || d.Summary == "Invalid escape sequence")
 	}
+	found, quotes := source.printersQuotesOnce(found)
+	if quotes != nil {
+		faults = append(faults, quotes)
+	}
 	byPlace := func(a, b *hcl.Diagnostic) int { return cmp.Compare(a.Subject.Start.Byte, b.Subject.Start.Byte) }
 	slices.SortStableFunc(found, byPlace)
 	found = slices.CompactFunc(found, func(a, b *hcl.Diagnostic) bool { return byPlace(a, b) == 0 })
@@ -83,13 +87,16 @@ func rewordSyntax(source *Source, found hcl.Diagnostics) (faults hcl.Diagnostics
 		}
 		faults = append(faults, source.rewordOne(d))
 	}
-	return faults, usable
+	return sortFaults(faults), usable
 }
 
 // rewordOne puts one of the parser's faults in our words.
 func (s *Source) rewordOne(d *hcl.Diagnostic) *hcl.Diagnostic {
 	if d.Summary == attributeTwice {
 		return s.namedTwice(*d.Subject)
+	}
+	if fault := s.labelWithoutQuotes(*d.Subject); fault != nil {
+		return fault
 	}
 	words, known := syntaxFaults[d.Summary]
 	if !known {
