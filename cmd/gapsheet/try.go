@@ -48,7 +48,7 @@ of these objects:
   {"figure": "1.3 mm +/- 0.1 mm"}           a figure as a sheet has it
   {"date": "2024-02-29"}                    a day, month or year
   {"from": "2024-02-29", "to": "2024-03-02"}
-  {"missing": "length"}                     truth, number, count, date, text, length …`,
+  {"missing": "length"}                     not known: truth, date, text, length …`,
 		Example: `  gapsheet try 'x >= 44.45*mm' --let 'x=1.75 in'
   gapsheet try 'car.weighed_mass >= 1000*kg' --sheet tessel16 --rulebook rulebook
   echo '{"id": 1, "formula": "x >= 44.45*mm", "let": {"x": {"value": 1.75, "unit": "in"}}}' | gapsheet try --lines`,
