@@ -33,7 +33,7 @@ func (r *sheetReader) resolve() {
 			r.fault("label-of-several", l.name.all, "Several parts of that name", fmt.Sprintf(
 				"Found %s as %s of the %s, but it is the %s and the %s. Give one of them another label.",
 				Quote(l.name.text), l.particular.Name, l.what, meant[0].Name(), meant[1].Name()))
-		case r.whole:
+		case r.whole && !r.unreadLabels[label]:
 			r.unknownLink(l, partsOf(r.sheet.Root, t, nil))
 		}
 	}

@@ -51,9 +51,9 @@ func hasCar(source *Source) bool {
 // unknownName reports a name = value that the block does not have.
 func (r *sheetReader) unknownName(b *opened, a *hclsyntax.Attribute) {
 	known := b.knownNames()
-	advice := r.placeOfName(b, a.Name)
-	if near := Nearest(a.Name, known); near != "" && advice == "" {
-		advice = fmt.Sprintf("Did you mean %s?", near)
+	advice := r.blockMeant(b, a.Name)
+	if advice == "" {
+		advice = r.nameMeant(b, a.Name)
 	}
 	if advice == "" && len(known) > 0 {
 		advice = "It can have " + strings.Join(known, ", ") + "."
@@ -78,13 +78,16 @@ func (b *opened) knownNames() []string {
 	return known
 }
 
-// placeOfName says where a name would be right, "" when nowhere.
-func (r *sheetReader) placeOfName(b *opened, name string) string {
+// blockMeant says which block a name = value should have been, "" when none.
+func (r *sheetReader) blockMeant(b *opened, name string) string {
 	if t := r.partHere(b.part, name); t != nil && b.club == "" {
 		return fmt.Sprintf("It is a block: write %s {.", t.example())
 	}
 	if slices.Contains([]string{"evidence", "club", "instrument"}, name) {
 		return fmt.Sprintf("It is a block: write %s \"NAME\" {.", name)
+	}
+	if slices.Contains(otherEvidence, name) && b.club == "" {
+		return fmt.Sprintf("A paper or photo is a block: write evidence \"what it shows\" { file = \"papers/%s.jpg\" }.", name)
 	}
 	for _, x := range b.part.Type.Particulars {
 		if x.Name == name && x.Club != "" && b.club == "" {
@@ -94,6 +97,11 @@ func (r *sheetReader) placeOfName(b *opened, name string) string {
 	if t := r.typeNamed(name); t != nil {
 		return fmt.Sprintf("It is a block and stands elsewhere: %s.", r.placeOfBlock(t))
 	}
+	return ""
+}
+
+// elsewhere names the parts that have a name which the block does not have, "" when none has.
+func (r *sheetReader) elsewhere(b *opened, name string) string {
 	var elsewhere []string
 	for _, t := range r.sheet.Vocabulary.Types() {
 		if x := t.Particular(name); x != nil && x.Club == "" {
@@ -126,6 +134,7 @@ func (r *sheetReader) unknownBlock(b *opened, block *hclsyntax.Block) {
 		known = append(known, "instrument")
 	}
 	elsewhere := r.typeNamed(name)
+	r.misnamed(block)
 	switch near := Nearest(name, known); {
 	case advice != "":
 	case slices.Contains(rulebookBlocks, name):
@@ -136,12 +145,24 @@ func (r *sheetReader) unknownBlock(b *opened, block *hclsyntax.Block) {
 		code, advice = "block-misplaced", fmt.Sprintf("It stands elsewhere: %s.", r.placeOfBlock(elsewhere))
 	case near != "":
 		advice = fmt.Sprintf("Did you mean %s?", near)
+	case slices.Contains(otherEvidence, name):
+		advice = "Did you mean evidence?"
+	case len(namesWith(name, known)) > 0:
+		advice = fmt.Sprintf("Did you mean %s?", plainList(namesWith(name, known), "or"))
 	case len(known) > fewChoices:
 		advice = "A sheet has the parts of a car, such as tube, seat or fuel_cell. Write the name of one, or say it in a note."
 	default:
 		advice = "There can be " + plainList(known, "and") + "."
 	}
 	b.fault(code, block.TypeRange, "A block out of place", fmt.Sprintf("Found the block %s in the %s. %s", Quote(name), b.what, advice))
+}
+
+// misnamed keeps the labels of a block that is not read in mind: what names a part by one
+// of them is not told of a second time.
+func (r *sheetReader) misnamed(block *hclsyntax.Block) {
+	for _, label := range block.Labels {
+		r.unreadLabels[FoldText(label)] = true
+	}
 }
 
 // placeOfBlock says where the block of a type of part stands.

@@ -12,18 +12,19 @@ import (
 
 // sheetReader gathers a sheet and every fault found on the way.
 type sheetReader struct {
-	sheet       *Sheet
-	folder      *paperCase // nil where evidence files are not looked for
-	scrap       bool
-	whole       bool      // every file could be read
-	noted       hcl.Range // of the note at the top level
-	links       []link
-	parts       map[partKey]*Part      // those written, to find what is written twice
-	papers      map[paperKey]hcl.Range // evidence likewise
-	instruments map[string]*Instrument // by label, folded
-	books       []string               // rulebooks that have added to the vocabulary
-	others      map[string]bool        // rulebooks that have not, but have blocks in the sheet, folded
-	faults      hcl.Diagnostics
+	sheet        *Sheet
+	folder       *paperCase // nil where evidence files are not looked for
+	scrap        bool
+	whole        bool      // every file could be read
+	noted        hcl.Range // of the note at the top level
+	links        []link
+	parts        map[partKey]*Part      // those written, to find what is written twice
+	papers       map[paperKey]hcl.Range // evidence likewise
+	instruments  map[string]*Instrument // by label, folded
+	books        []string               // rulebooks that have added to the vocabulary
+	others       map[string]bool        // rulebooks that have not, but have blocks in the sheet, folded
+	unreadLabels map[string]bool        // labels of blocks that are none of a sheet, folded
+	faults       hcl.Diagnostics
 }
 
 // partKey is what no two parts have in common.
@@ -54,11 +55,12 @@ func newSheetReader(shown string, sources []*Source, v *Vocabulary) *sheetReader
 			Sources:    sources,
 			Vocabulary: v,
 		},
-		parts:       map[partKey]*Part{},
-		papers:      map[paperKey]hcl.Range{},
-		instruments: map[string]*Instrument{},
-		books:       booksOf(v),
-		others:      map[string]bool{},
+		parts:        map[partKey]*Part{},
+		papers:       map[paperKey]hcl.Range{},
+		instruments:  map[string]*Instrument{},
+		books:        booksOf(v),
+		others:       map[string]bool{},
+		unreadLabels: map[string]bool{},
 	}
 }
 
