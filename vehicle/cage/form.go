@@ -75,8 +75,15 @@ func (a *form) plusTimes(b *form, f float64) form {
 
 // scaled returns f × a.
 func (a *form) scaled(f float64) form {
-	var nothing form
-	return nothing.plusTimes(a, f)
+	product := form{middle: f * a.middle}
+	terms := math.Abs(product.middle)
+	for i := range product.slope {
+		product.slope[i] = f * a.slope[i]
+		terms += math.Abs(product.slope[i])
+	}
+	rest := math.Abs(f) * a.rest
+	product.rest = rest + slack*(terms+rest)
+	return product
 }
 
 // times returns a × b. Of the product of the two sums of slopes, the squares of the

@@ -34,10 +34,18 @@ func (a *formVector) plusTimes(way *formVector, length *form) formVector {
 }
 
 // along returns the part of a along a direction.
-func (a *formVector) along(direction Vector) form {
-	sum := a[0].scaled(direction.X)
-	sum = sum.plusTimes(&a[1], direction.Y)
-	return sum.plusTimes(&a[2], direction.Z)
+func (a *formVector) along(d Vector) form {
+	x, y, z := &a[0], &a[1], &a[2]
+	sum := form{middle: d.X*x.middle + d.Y*y.middle + d.Z*z.middle}
+	terms := math.Abs(d.X*x.middle) + math.Abs(d.Y*y.middle) + math.Abs(d.Z*z.middle)
+	for i := range sum.slope {
+		one, two, three := d.X*x.slope[i], d.Y*y.slope[i], d.Z*z.slope[i]
+		sum.slope[i] = one + two + three
+		terms += math.Abs(one) + math.Abs(two) + math.Abs(three)
+	}
+	rest := math.Abs(d.X)*x.rest + math.Abs(d.Y)*y.rest + math.Abs(d.Z)*z.rest
+	sum.rest = rest + slack*(terms+rest)
+	return sum
 }
 
 func (a *formVector) in(f frame) formVector {
@@ -141,11 +149,16 @@ var sideways = func() (directions [8][2]float64) {
 // where the two sides cross. Below, the length is bounded by how far a surely is in any one
 // direction.
 func (a *formVector) length() quantity.Range {
+	sizeA, sizeB, sizeC := a[0].size(), a[1].size(), a[2].size()
+	if near := max(a[0].low(), -a[0].high()); near > 20*(a[0].reach()+sizeB) {
+		// all of a is far away in the first direction, and every other near it does as well
+		return quantity.Between(near*(1-frameError), math.Sqrt(sizeA*sizeA+sizeB*sizeB+sizeC*sizeC)*(1+frameError))
+	}
 	var reach [16]float64
 	best := 0
 	for i, direction := range sideways {
-		side := a.side(direction[0], direction[1])
-		reach[i], reach[i+8] = side.high(), -side.low()
+		low, high := a.side(direction[0], direction[1])
+		reach[i], reach[i+8] = high, -low
 	}
 	for i := range reach {
 		if reach[i] < reach[best] {
@@ -155,33 +168,39 @@ func (a *formVector) length() quantity.Range {
 	above, cosine, sine := 0.0, sideways[1][0], sideways[1][1]
 	for i, one := range reach {
 		if other := reach[(i+1)%16]; one >= 0 && other >= 0 {
-			above = max(above, math.Hypot(one, (other-one*cosine)/sine))
+			more := (other - one*cosine) / sine
+			above = max(above, math.Sqrt(one*one+more*more))
 		}
 	}
-	above = min(above, math.Hypot(a[0].size(), a[1].size()))
-	above = math.Hypot(above, a[2].size())
+	above = min(above, math.Sqrt(sizeA*sizeA+sizeB*sizeB))
+	above = math.Sqrt(above*above + sizeC*sizeC)
 	below := max(0, a.farSide(float64(best)*math.Pi/8+math.Pi, -reach[best]))
 	return quantity.Between(below*(1-frameError), max(above, below)*(1+frameError))
 }
 
-// side returns the part of a along a direction in the plane of the first two.
-func (a *formVector) side(cosine, sine float64) form {
-	side := a[0].scaled(cosine)
-	return side.plusTimes(&a[1], sine)
+// side returns between what a is along a direction in the plane of the first two.
+func (a *formVector) side(cosine, sine float64) (low, high float64) {
+	one, two := &a[0], &a[1]
+	middle := cosine*one.middle + sine*two.middle
+	reach := math.Abs(cosine)*one.rest + math.Abs(sine)*two.rest
+	for i := range one.slope {
+		reach += math.Abs(cosine*one.slope[i] + sine*two.slope[i])
+	}
+	reach += slack * (reach + one.size() + two.size())
+	return middle - reach, middle + reach
 }
 
 // farSide returns how far a surely is in about the direction in which that is farthest,
 // found by turning from a first direction, for which it is known, by halved steps. It does
 // not search where a is far away for its size, for then every direction near does as well.
 func (a *formVector) farSide(angle, far float64) float64 {
-	if size := math.Hypot(a[0].reach(), a[1].reach()); size == 0 || far < -size || far > 100*size {
+	if size := a[0].reach() + a[1].reach(); size == 0 || far < -size || far > 100*size {
 		return far
 	}
 	for step := math.Pi / 16; step > 0.01; step /= 2 {
 		for _, turned := range []float64{angle - step, angle + step} {
 			sine, cosine := math.Sincos(turned)
-			side := a.side(cosine, sine)
-			if low := side.low(); low > far {
+			if low, _ := a.side(cosine, sine); low > far {
 				angle, far = turned, low
 			}
 		}

@@ -57,6 +57,19 @@ func (p Point) Contains(v Vector) bool {
 // isExact reports whether no coordinate has a tolerance.
 func (p Point) isExact() bool { return p.X.IsExact() && p.Y.IsExact() && p.Z.IsExact() }
 
+// spread returns more than the point can be away from its middle, in metres.
+func (p Point) spread() float64 { return p.X.Width() + p.Y.Width() + p.Z.Width() }
+
+// isBounded reports whether every coordinate is bounded and near enough for a cage.
+func (p Point) isBounded() bool {
+	for _, c := range [...]quantity.Range{p.X, p.Y, p.Z} {
+		if !(c.Low >= -farthest && c.High <= farthest) {
+			return false
+		}
+	}
+	return true
+}
+
 // sharesReading reports whether both points are the same reading.
 func (p Point) sharesReading(q Point) bool { return p.Reading != 0 && p.Reading == q.Reading }
 

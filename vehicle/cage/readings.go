@@ -10,10 +10,12 @@ import (
 // same reading as one before has its slots. A fifth reading has no slots: its coordinates
 // are in the rest, which is true and less sharp.
 type readings struct {
-	points  [pointsApart]Point
-	count   int
-	isExact bool // no reading so far has a tolerance
-	tooFar  bool // a reading is not bounded, or too far away for forms
+	points    [pointsApart]Point
+	count     int
+	tube      int // whose bend radius has a slot, by its number
+	hasRadius bool
+	isExact   bool // no reading so far has a tolerance
+	tooFar    bool // a reading is not bounded, or too far away for forms
 }
 
 func newReadings() readings { return readings{isExact: true} }
@@ -59,15 +61,19 @@ func (r *readings) slotOf(p Point) int {
 	return r.count - 1
 }
 
-// radius returns the form of a bend radius, which has a slot of its own.
-func (r *readings) radius(radius quantity.Range) form {
+// radius returns the form of the bend radius of a tube, told from others by a number. The
+// first one has a slot of its own.
+func (r *readings) radius(radius quantity.Range, tube int) form {
 	if !(radius.Low >= 0 && radius.High <= farthest) {
 		r.tooFar = true
 		return form{}
 	}
 	r.isExact = r.isExact && radius.IsExact()
 	f := formOf(radius)
-	f.slope[radiusSlot], f.rest = f.rest, 0
+	if !r.hasRadius || r.tube == tube {
+		r.hasRadius, r.tube = true, tube
+		f.slope[radiusSlot], f.rest = f.rest, 0
+	}
 	return f
 }
 

@@ -12,6 +12,8 @@ import (
 type Tube struct {
 	Points []Point
 	Radius quantity.Range // of the centreline in the bends, metres; not read where there is no bend
+
+	number int // tells tubes of one question apart
 }
 
 // Bend is the arc that stands for an inner point of a tube.
@@ -48,10 +50,8 @@ func (t Tube) Check() []*Fault {
 		return []*Fault{{Problem: TooFewPoints}}
 	}
 	for i, p := range t.Points {
-		for _, c := range []quantity.Range{p.X, p.Y, p.Z} {
-			if !(c.Low >= -farthest && c.High <= farthest) {
-				return []*Fault{{Problem: NotFinite, At: i}}
-			}
+		if !p.isBounded() {
+			return []*Fault{{Problem: NotFinite, At: i}}
 		}
 	}
 	return t.AsRead().Check()

@@ -23,7 +23,12 @@ func (a Vector) Cross(b Vector) Vector {
 }
 
 // Norm returns the length.
-func (a Vector) Norm() float64 { return math.Hypot(math.Hypot(a.X, a.Y), a.Z) }
+func (a Vector) Norm() float64 {
+	if square := a.Dot(a); square > 0x1p-900 && square < 0x1p900 {
+		return math.Sqrt(square)
+	}
+	return math.Hypot(math.Hypot(a.X, a.Y), a.Z)
+}
 
 // Distance returns the length of the way between two places.
 func (a Vector) Distance(b Vector) float64 { return a.Minus(b).Norm() }

@@ -1,0 +1,220 @@
+package cage
+
+import (
+	"math"
+	"slices"
+
+	"gapsheet/vehicle/quantity"
+)
+
+// DistanceToTube returns the distance of a point from the centreline of a tube, straights and
+// arcs, in metres. It is 0 to Everything's upper end where the tube cannot be drawn (see
+// Tube.Check) or is not bounded.
+func DistanceToTube(p Point, t Tube) quantity.Range {
+	return tubesApart(Tube{Points: []Point{p}}, t)
+}
+
+// PointTubeClearance returns the distance of a point from the surface of a tube with the
+// given outside diameter, in metres: that of a helmet from the hoop. Below 0 is within.
+func PointTubeClearance(p Point, t Tube, outside quantity.Range) quantity.Range {
+	return DistanceToTube(p, t).Minus(halfOf(outside))
+}
+
+// DistanceBetweenTubes returns the distance between the centrelines of two tubes, in metres.
+func DistanceBetweenTubes(a, b Tube) quantity.Range { return tubesApart(a, b) }
+
+// TubeClearance returns the distance between the surfaces of two tubes with the given outside
+// diameters, straights and arcs, in metres; below 0 where they run into each other.
+func TubeClearance(a Tube, outsideA quantity.Range, b Tube, outsideB quantity.Range) quantity.Range {
+	return tubesApart(a, b).Minus(halfOf(outsideA)).Minus(halfOf(outsideB))
+}
+
+// NearestSurface returns which of the tubes is nearest to a point as read, the first of
+// equals, and the range of the distance from the point to whichever surface is nearest, in
+// metres: the clearance of a helmet in a cage. Outsides are the diameters; a tube without
+// one counts as its centreline. Without tubes it returns -1 and Everything.
+func NearestSurface(p Point, tubes []Tube, outsides []quantity.Range) (nearest int, clearance quantity.Range) {
+	nearest, clearance = -1, quantity.Everything
+	half := make([]quantity.Range, len(tubes))
+	lows := make([]float64, len(tubes))
+	least, farther := math.Inf(1), math.Inf(1)
+	for i, tube := range tubes {
+		if i < len(outsides) {
+			half[i] = halfOf(outsides[i])
+		}
+		_, away := tube.AsRead().Nearest(p.Middle())
+		if read := away - half[i].Middle(); read < least || nearest < 0 {
+			nearest, least = i, read
+		}
+		low, high := roughly(p, tube)
+		lows[i] = low - half[i].High
+		farther = min(farther, high-half[i].Low)
+	}
+	isFirst := true
+	for i, tube := range tubes {
+		if lows[i] > farther {
+			continue
+		}
+		surface := DistanceToTube(p, tube).Minus(half[i])
+		if isFirst {
+			clearance, isFirst = surface, false
+		}
+		clearance = clearance.Min(surface)
+	}
+	return nearest, clearance
+}
+
+// roughly returns bounds of the distance of a point from a tube.
+func roughly(p Point, t Tube) (low, high float64) {
+	low, high = math.Inf(1), math.Inf(1)
+	point, ok := stretchesOf(Tube{Points: []Point{p}}.named(math.MinInt / 2))
+	parts, okParts := stretchesOf(t.named(math.MinInt/2 + 1))
+	if !ok || !okParts {
+		return 0, math.Inf(1)
+	}
+	for _, part := range parts {
+		pair := newPair(point[0], part)
+		low, high = min(low, pair.low), min(high, pair.high)
+	}
+	return low, high
+}
+
+// stretch is a part of a tube: a straight, a part of an arc, or a point. As read it is a
+// segment; an arc is never farther from its chord than the bow, and within the ranges the
+// ends are never farther from where they are read than the reach.
+type stretch struct {
+	piece      int // the run i for 2i, the bend at inner point i for 2i+1
+	forms      *pieceForms
+	radius     float64 // the least, of an arc
+	from, to   float64
+	asRead     Segment
+	bow, reach float64
+}
+
+// pairOfStretches is one of each tube, and how near they may and must be.
+type pairOfStretches struct {
+	one, other stretch
+	low, high  float64
+}
+
+func newPair(one, other stretch) pairOfStretches {
+	_, _, distance := one.asRead.NearestTo(other.asRead)
+	margin := one.bow + other.bow + one.reach + other.reach
+	return pairOfStretches{one, other, distance - margin, distance + margin}
+}
+
+// splitsAtMost bounds the work on tubes that are as near to each other in many places.
+const splitsAtMost = 3000
+
+// tubesApart returns the distance between the centrelines of two tubes; a tube of one point
+// is that point. As read it looks for the stretches that may be nearest, and halves arcs
+// until the bow of each is small against the tolerances. Over the ranges it is then the
+// least of the distances of those stretches, give or take the bows.
+func tubesApart(a, b Tube) quantity.Range {
+	nothing := quantity.Range{High: math.Inf(1)}
+	a, b = a.named(math.MinInt/2), b.named(math.MinInt/2+len(a.Points))
+	partsA, okA := stretchesOf(a)
+	partsB, okB := stretchesOf(b)
+	if !okA || !okB {
+		return nothing
+	}
+	var open []pairOfStretches
+	for _, one := range partsA {
+		for _, other := range partsB {
+			open = append(open, newPair(one, other))
+		}
+	}
+	var settled []pairOfStretches
+	for splits := 0; ; {
+		least := math.Inf(1)
+		for _, pair := range slices.Concat(open, settled) {
+			least = min(least, pair.high)
+		}
+		open, settled = stillNear(open, least), stillNear(settled, least)
+		if len(open) == 0 {
+			break
+		}
+		var next []pairOfStretches
+		for _, pair := range open {
+			halves := pair.split()
+			if splits += 2; halves == nil || splits > splitsAtMost {
+				settled = append(settled, pair)
+				continue
+			}
+			next = append(next, halves...)
+		}
+		open = next
+	}
+	apart := quantity.Range{Low: math.Inf(1), High: math.Inf(1)}
+	courses := map[[2]int]*twoPieces{}
+	for _, pair := range settled {
+		key := [2]int{pair.one.piece, pair.other.piece}
+		if courses[key] == nil {
+			courses[key] = newTwoPieces(a, key[0], b, key[1])
+		}
+		apart = apart.Min(pair.distance(courses[key]))
+	}
+	return quantity.Between(max(0, apart.Low), max(0, apart.High))
+}
+
+func stillNear(pairs []pairOfStretches, least float64) []pairOfStretches {
+	kept := pairs[:0]
+	for _, pair := range pairs {
+		if pair.low <= least {
+			kept = append(kept, pair)
+		}
+	}
+	return kept
+}
+
+// split halves the stretch with the greater bow; nothing is left to split where both bows
+// are small.
+func (p pairOfStretches) split() []pairOfStretches {
+	if p.one.bow+p.other.bow <= max(1e-9, 0.03*(p.one.reach+p.other.reach)) {
+		return nil
+	}
+	if p.one.bow >= p.other.bow {
+		first, second := p.one.halves()
+		return []pairOfStretches{newPair(first, p.other), newPair(second, p.other)}
+	}
+	first, second := p.other.halves()
+	return []pairOfStretches{newPair(p.one, first), newPair(p.one, second)}
+}
+
+// twoPieces are a piece of either tube in forms of the same readings.
+type twoPieces struct {
+	one, other pieceForms
+	ok         bool
+}
+
+func newTwoPieces(a Tube, pieceA int, b Tube, pieceB int) *twoPieces {
+	known := newReadings()
+	for _, point := range slices.Concat(a.pointsOf(pieceA), b.pointsOf(pieceB)) {
+		known.place(point)
+	}
+	one, okOne := a.formsOf(&known, pieceA)
+	other, okOther := b.formsOf(&known, pieceB)
+	return &twoPieces{one, other, okOne && okOther && !known.tooFar}
+}
+
+// distance returns the distance of the two stretches over the ranges.
+func (p pairOfStretches) distance(forms *twoPieces) quantity.Range {
+	if !forms.ok {
+		return quantity.Between(max(0, p.low), p.high)
+	}
+	one, other := forms.one.ends(p.one.from, p.one.to), forms.other.ends(p.other.from, p.other.to)
+	var apart quantity.Range
+	switch isPointA, isPointB := forms.one.isPoint, forms.other.isPoint; {
+	case isPointA && isPointB:
+		way := one[0].minus(&other[0])
+		apart = way.apart()
+	case isPointA:
+		apart = pointToSegment(&one[0], &other[0], &other[1])
+	case isPointB:
+		apart = pointToSegment(&other[0], &one[0], &one[1])
+	default:
+		apart = segmentToSegment(&one[0], &one[1], &other[0], &other[1], halvings)
+	}
+	bow := p.one.bow + p.other.bow
+	return quantity.Between(max(0, apart.Low-bow, p.low), max(0, min(apart.High+bow, p.high)))
+}

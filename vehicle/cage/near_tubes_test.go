@@ -1,0 +1,137 @@
+package cage
+
+import (
+	"math"
+	"math/rand/v2"
+	"slices"
+	"testing"
+
+	"gapsheet/vehicle/quantity"
+
+	"github.com/stretchr/testify/require"
+)
+
+func TestPointToTubeIsSharpOverRanges(t *testing.T) {
+	var points, exact tightness
+	points.isLength = true
+	sweep(t, 40, func(source *rand.Rand) {
+		tube := drawTube(source, drawCourse(source, 3), drawTolerance(source))
+		course := tube.AsRead()
+		pieces := course.Pieces()
+		piece := pieces[source.IntN(len(pieces))]
+		p := drawPoint(source, piece.At(source.Float64()).Plus(drawDirection(source).Times(0.02+0.3*source.Float64())), 0.005)
+		got := DistanceToTube(p, tube)
+		low, high := math.Inf(1), math.Inf(-1)
+		all := append([]Point{p}, tube.Points...)
+		for _, radius := range []float64{tube.Radius.Low, tube.Radius.High} {
+			asked := boxOf(question{all, got, func(v []Vector) float64 {
+				_, distance := Course{v[1:], radius}.Nearest(v[0])
+				return distance
+			}})
+			asked.sample(t, source, 30)
+			one, other := asked.hull(source)
+			low, high = min(low, one), max(high, other)
+		}
+		points.add(boxOf(question{all, got, nil}), low, high)
+
+		for i := range tube.Points {
+			tube.Points[i] = tube.Points[i].AsRead()
+		}
+		tube.Radius = quantity.Exactly(course.Radius)
+		_, want := course.Nearest(p.Middle())
+		got = DistanceToTube(p.AsRead(), tube)
+		require.InDelta(t, want, got.Low, 3e-9)
+		require.InDelta(t, want, got.High, 3e-9)
+		require.True(t, got.Low <= want+1e-12 && want-1e-12 <= got.High)
+		exact.count++
+	})
+	points.log(t, "point and bent tube")
+	require.LessOrEqual(t, points.over, points.count/50, "%v", points.points)
+	require.LessOrEqual(t, points.sum/float64(points.count), 1.05)
+}
+
+// The nearest places of two bent tubes, found by walking along one of them in fine steps.
+func TestTubeToTubeHoldsWhatWalkingFinds(t *testing.T) {
+	walk := func(a, b Course) float64 {
+		least, best := math.Inf(1), Piece{}
+		share := 0.0
+		for _, piece := range a.Pieces() {
+			for i := range 201 {
+				if _, d := b.Nearest(piece.At(float64(i) / 200)); d < least {
+					least, best, share = d, piece, float64(i)/200
+				}
+			}
+		}
+		for step := 1.0 / 400; step > 1e-9; step /= 2 {
+			for _, s := range []float64{share - step, share + step} {
+				if s = min(1, max(0, s)); true {
+					if _, d := b.Nearest(best.At(s)); d < least {
+						least, share = d, s
+					}
+				}
+			}
+		}
+		return least
+	}
+	var widths []float64
+	sweep(t, 25, func(source *rand.Rand) {
+		a, b := drawCourse(source, 3+source.IntN(2)), drawCourse(source, 2+source.IntN(3))
+		tubeA, tubeB := drawTube(source, a, 0.003), drawTube(source, b, 0.003)
+		got := DistanceBetweenTubes(tubeA, tubeB)
+		for range 4 {
+			drawn := func(tube Tube) Course {
+				c := Course{Radius: tube.Radius.Low + source.Float64()*tube.Radius.Width()}
+				for _, p := range tube.Points {
+					in := func(r quantity.Range) float64 { return r.Low + math.Round(source.Float64())*(r.High-r.Low) }
+					c.Points = append(c.Points, Vector{in(p.X), in(p.Y), in(p.Z)})
+				}
+				return c
+			}
+			distance := walk(drawn(tubeA), drawn(tubeB))
+			require.True(t, got.Low <= distance+1e-9, "%v below %v", distance, got)
+			require.True(t, distance <= got.High+1e-6, "%v above %v", distance, got)
+		}
+		widths = append(widths, got.Width())
+		require.Equal(t, got, DistanceBetweenTubes(tubeA, tubeB))
+	})
+	slices.Sort(widths)
+	t.Logf("widths: %.1f mm in the middle, %.1f mm at most", widths[len(widths)/2]*1000, widths[len(widths)-1]*1000)
+	require.Less(t, widths[len(widths)/2], 0.02)
+}
+
+// A tube bent in a full quarter round a point is its radius away from it, all along.
+func TestPointInTheMiddleOfABend(t *testing.T) {
+	tube := Tube{Points: []Point{At(Vector{}), At(Vector{X: 1}), At(Vector{X: 1, Y: 1})}, Radius: quantity.Exactly(0.135)}
+	got := DistanceToTube(At(Vector{X: 1 - 0.135, Y: 0.135}), tube)
+	require.InDelta(t, 0.135, got.Low, 1e-6)
+	require.InDelta(t, 0.135, got.High, 1e-6)
+	clear := PointTubeClearance(At(Vector{X: 1}), tube, quantity.Exactly(0.045))
+	require.InDelta(t, 0.135*(math.Sqrt2-1)-0.0225, clear.Low, 1e-8, "the corner is outside the bend")
+	other := Tube{Points: []Point{At(Vector{X: 1, Z: -1}), At(Vector{X: 1, Z: 1})}}
+	between := TubeClearance(tube, quantity.Exactly(0.045), other, quantity.Exactly(0.038))
+	require.InDelta(t, 0.135*(math.Sqrt2-1)-0.0225-0.019, between.High, 1e-8)
+	require.Equal(t, math.Inf(1), DistanceToTube(At(Vector{}), Tube{}).High)
+	back := Tube{Points: []Point{At(Vector{}), At(Vector{X: 1}), At(Vector{})}, Radius: quantity.Exactly(0.1)}
+	require.Equal(t, quantity.Range{High: math.Inf(1)}, DistanceToTube(At(Vector{}), back))
+}
+
+func TestNearestSurfaceIsTheLeastOfAll(t *testing.T) {
+	sweep(t, 10, func(source *rand.Rand) {
+		p := Within(drawWay(source), 0.005)
+		var tubes []Tube
+		var outsides []quantity.Range
+		want := quantity.Range{Low: math.Inf(1), High: math.Inf(1)}
+		for range 12 {
+			tubes = append(tubes, drawTube(source, drawCourse(source, 2+source.IntN(3)), 0.003))
+			outsides = append(outsides, quantity.Between(0.038, 0.038+0.01*source.Float64()))
+			want = want.Min(PointTubeClearance(p, tubes[len(tubes)-1], outsides[len(outsides)-1]))
+		}
+		nearest, clearance := NearestSurface(p, tubes, outsides)
+		require.Equal(t, want, clearance)
+		_, away := tubes[nearest].AsRead().Nearest(p.Middle())
+		require.True(t, clearance.Low <= away-outsides[nearest].Middle()/2 && away-outsides[nearest].Middle()/2 <= clearance.High)
+	})
+	nearest, clearance := NearestSurface(Point{}, nil, nil)
+	require.Equal(t, -1, nearest)
+	require.Equal(t, quantity.Everything, clearance)
+}
