@@ -12,7 +12,8 @@ import (
 func (n *gatheredNumber) middle(m *machine) quantity.Range {
 	var hull quantity.Range
 	var total quantity.Sum
-	m.scratch = m.scratch[:0]
+	from := len(m.scratch) // a median within a median keeps the ends of the outer one
+	defer func() { m.scratch = m.scratch[:from] }()
 	sure, count := true, 0
 	for i, l := 0, n.list.length(m); i < l; i++ {
 		if !m.step() {
@@ -50,7 +51,8 @@ func (n *gatheredNumber) middle(m *machine) quantity.Range {
 	if n.fold == rules.FoldMean {
 		return total.Total().Over(quantity.Exactly(float64(count)))
 	}
-	return quantity.Range{Low: median(m.scratch, 0), High: median(m.scratch, 1)}
+	ends := m.scratch[from:]
+	return quantity.Range{Low: median(ends, 0), High: median(ends, 1)}
 }
 
 func (n *gatheredNumber) hasSure(m *machine) bool {

@@ -15,7 +15,7 @@ import (
 // written out; everything else that is drawn has to be right.
 func (s *sitting) drawJudged(r *rand.Rand) (*piece, *judged) {
 	for {
-		p := drawFormula(r, 1+r.IntN(4))
+		p := drawFormula(r, 1+r.IntN(5))
 		j, faults := newJudged(p.String())
 		if len(faults) == 0 {
 			return p, j

@@ -153,7 +153,7 @@ func (g *growth) leaf(kind string) *piece {
 
 // leaves are what a kind can be without further pieces.
 var leaves = map[string]string{
-	"truth":     "a; b; c; a; b; car.guarded; car.guarded; car.hydraulic; fire_system.armed; fitted(fire_system); fitted(tube); fitted(tube['2']); recorded(car.dent); recorded(car.seal); heavy; stout(tube['1'])",
+	"truth":     "a; b; c; a; b; c; a; b; c; car.guarded; car.guarded; car.guarded; car.hydraulic; fire_system.armed; fitted(fire_system); fitted(tube['2']); recorded(car.seal); heavy; heavy; stout(tube['1'])",
 	"length":    "x; y; z; x; y; car.dent; 45*mm; 40*mm; 2.5*mm; 1.75*inch; 0*mm; tube['1'].wall; harness['driver'].strap['1'].width; spread",
 	"limit":     "45*mm; 40*mm; 44.45*mm; 2.5*mm; 50*mm; 2*mm; 0*mm; .095*inch",
 	"masslimit": "1000*kg; 1100*kg; 950*kg; 2000*lb; 1.2*tonne; 0*kg",
@@ -217,7 +217,7 @@ var growths = map[string][][2]string{
 		{"any(%s, %s)", "straps truth@straps"}, {"all(%s, %s)", "sizes truth@sizes"}, {"any(%s, %s)", "sizes truth@sizes"},
 		{"any(%s, %s)", "bands truth@bands"}, {"all(%s, %s)", "lengths truth@lengths"}, {"any(%s, %s)", "counts truth@counts"}, {"one(%s, %s)", "dates truth@dates"},
 		{"%s in %s", "length lengths"}, {"%s in %s", "count counts"}, {"all(%s, stout(#))", "tubes"}, {"any(filter(%s, %s), %s)", "tubes truth@tubes truth@tubes"},
-		{"(car.hydraulic ?? %s)", "bracketed"}, {"find(%s, %s).straight", "tubes truth@tubes"}, {"any(map(%s, %s), #)", "tubes truth@tubes"},
+		{"(car.hydraulic ?? %s)", "bracketed"}, {"find(%s, %s).straight", "tubes truth@tubes"}, {"any(map(%s, %s), #)", "tubes truth@tubes"}, {"recorded(car.dent)", ""}, {"fitted(tube)", ""},
 	},
 	"bracketed": {{"(%s)", "truth"}},
 	"length": {

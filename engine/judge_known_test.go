@@ -61,6 +61,10 @@ func TestFoundByJudges(t *testing.T) {
 			"one([1, 2], a and any(filter([45*mm, 50*mm], a), # >= sum([x, y])))", []string{"a", "truth", "x", "length", "y", "length"}, quantity.Open,
 		},
 		{
+			"a median within a median leaves the outer one alone",
+			"median([1*mm, median([x, y])]) == 3*mm", []string{"x", "4 mm", "y", "6 mm"}, quantity.Yes,
+		},
+		{
 			"either of two texts is neither of others",
 			"t == (a ? 'x' : 'y')", []string{"t", "z", "a", "truth"}, quantity.No,
 		},

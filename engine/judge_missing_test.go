@@ -133,8 +133,9 @@ func TestJudgeMissing(t *testing.T) {
 			s.count("open by tolerance or by what is not there alone")
 			return
 		}
-		if strings.Contains(formula, " matches ") || strings.Contains(formula, " startsWith ") {
-			// Two patterns may exclude each other, which the engine cannot know.
+		if strings.Contains(formula, " matches ") || strings.Contains(formula, " startsWith ") || strings.Contains(formula, "x + y") || strings.Contains(formula, "x >= y") {
+			// Two patterns may exclude each other, which the engine cannot know; and where
+			// two figures are taken together not every case has been gone through.
 			for name := range matters {
 				if !named[name] {
 					s.fail("seed %d\nformula: %s\nworld:\n%v%s is not named", seed, formula, w, name)

@@ -51,7 +51,7 @@ func dayFraction(day, label float64) *fraction {
 // rounding.
 func reckoned(r *big.Rat, off float64, d exponents, whole bool) *fraction {
 	near, exact := r.Float64()
-	if !exact || off > 0 {
+	if !exact || off > 0 || near == 0 && r.Sign() != 0 { // what is too small for a float64 is not exact
 		off += ulp(near)
 	}
 	if math.IsInf(near, 0) || math.IsNaN(off) {
@@ -114,12 +114,12 @@ func multiply(a, b *fraction) *fraction {
 }
 
 func divide(a, b *fraction) *fraction {
-	if lacks(a, b) || math.Abs(b.near) <= b.off {
+	if lacks(a, b) || b.exact.Sign() == 0 {
 		return nothingThere
 	}
 	r := new(big.Rat).Quo(a.exact, b.exact)
 	near, _ := r.Float64()
-	off := (a.off + math.Abs(near)*b.off) / (math.Abs(b.near) - b.off)
+	off := (a.off + math.Abs(near)*b.off) / max(math.Abs(b.near)-b.off, 0)
 	f := reckoned(r, off, a.dimension.plus(b.dimension, -1), false)
 	f.constant = a.constant && b.constant
 	return f.folded()

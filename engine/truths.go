@@ -179,7 +179,7 @@ func (n *recorded) truth(m *machine) quantity.Truth {
 
 func (n *recorded) survey(m *machine, s *survey) {
 	if i := n.cell(m); s.everything || n.truth(m) == quantity.Open {
-		s.touch(i)
+		s.touch(i).limits++ // whatever the figure, it is one
 	}
 }
 
