@@ -57,6 +57,12 @@ func (l *loader) naming(f *fields, key string, t written, scope *Scope) (*Bindin
 	// Blanks in place of the naming keep every place of the list in the text.
 	list := strings.Repeat(" ", utf8.RuneCountInString(t.text[:start])) + t.text[start:]
 	tree, faults := Check(list, t.at, scope, Type{})
+	if plural := l.pluralFor(t.text[start:], scope); plural != "" && faults.HasErrors() {
+		begins := utf8.RuneCountInString(t.text[:start])
+		f.fault("parts-wanted", t.at.Range(begins, begins+utf8.RuneCountInString(strings.TrimSpace(t.text[start:]))), "Not a list of parts", fmt.Sprintf(
+			"Found %s after the word in, which is one part. Write the list of all: %s.", vehicle.Quote(strings.TrimSpace(t.text[start:])), plural))
+		return &Binding{Name: name}, nil
+	}
 	l.faults = append(l.faults, faults...)
 	if tree == nil || faults.HasErrors() {
 		return &Binding{Name: name}, nil
@@ -69,6 +75,23 @@ func (l *loader) naming(f *fields, key string, t written, scope *Scope) (*Bindin
 		return &Binding{Name: name}, nil
 	}
 	return &Binding{Name: name, Is: *is.Item}, &Formula{Source: t.text, Tree: tree, Position: t.at, Range: t.all}
+}
+
+// pluralFor is a list with its last name, the singular of a sort of parts, put into the
+// plural; "" where that is no list of parts either.
+func (l *loader) pluralFor(list string, scope *Scope) string {
+	list = strings.TrimSpace(list)
+	at := strings.LastIndex(list, ".") + 1
+	for _, t := range l.book.Vocabulary.Types() {
+		if t.Name != list[at:] || !t.Repeats() {
+			continue
+		}
+		plural := list[:at] + t.Plural
+		if tree, faults := CheckText(plural, scope, Type{Kind: List}); tree != nil && len(faults) == 0 {
+			return plural
+		}
+	}
+	return ""
 }
 
 // guessName is the name that was most likely meant where none can be made out: that of a

@@ -41,6 +41,9 @@ func (c *checker) function(name string, by Span, arguments []ast.Node) Node {
 	if advice, ok := refusedFunctions[name]; ok {
 		return c.fault(CodeFormulaRefused, by, advice, "The function %s is not part of the formula language.", name)
 	}
+	if c.scope.names.tables[name] != nil {
+		return c.fault(CodeFormulaName, by, fmt.Sprintf("Write any(table.%s, …) with what is asked of a row.", name), "%s is a table, not a function.", quoteCode(name))
+	}
 	if c.isShadowed(name) {
 		return c.fault(CodeFormulaName, by, "Write the operator that is meant before the bracket, such as *.", "%s is a name, not a function.", quoteCode(name))
 	}

@@ -92,6 +92,15 @@ func (c *checker) memberOf(of Node, name string, at, end Span) Node {
 // listAdvice says how to read a particular of the members of a list.
 func (c *checker) listAdvice(is Type, at Span, name string) string {
 	list, name := c.code(at), plainCode(name)
+	if asks, isList := listFunctions[name]; isList || otherNames[name] == "len" {
+		switch {
+		case !isList, name == "count":
+			return fmt.Sprintf("The function stands first: len(%s), or count(%s, …) with what is asked of each.", list, list)
+		case asks.asks || asks.maps:
+			return fmt.Sprintf("The function stands first: %s(%s, …).", name, list)
+		}
+		return fmt.Sprintf("The function stands first: %s(%s).", name, list)
+	}
 	if is.Item.Kind == Part && is.Item.PartType.Labels != nil {
 		singular := strings.TrimSuffix(list, is.Item.PartType.Plural) + is.Item.PartType.Name
 		return fmt.Sprintf("Name one of them, %s['%s'].%s, or ask all: all(%s, .%s …).", singular, is.Item.PartType.Labels.Choices[0].Value, name, list, name)
@@ -116,6 +125,9 @@ func (c *checker) memberOfPart(of Node, t *vehicle.PartType, name string, at, en
 		known = append(known, p.Name)
 	}
 	advice := c.nearestOr(name, known)
+	if meant := vehicle.NameMeant(name, known); meant != "" {
+		advice = fmt.Sprintf("Did you mean %s?", meant)
+	}
 	if elsewhere, plural := c.scope.root(name); elsewhere != nil && plural {
 		advice = fmt.Sprintf("Write %s by itself, without what stands before the dot.", name)
 	}
@@ -184,6 +196,13 @@ func (c *checker) moment(name string, at, end Span) Node {
 func (c *checker) tableNamed(name string, at, end Span) Node {
 	t := c.scope.names.tables[name]
 	if t == nil {
+		if term := c.scope.names.terms[name]; term != nil {
+			advice := fmt.Sprintf("Write %s alone.", name)
+			if term.Given != nil {
+				advice = fmt.Sprintf("Write %s(%s).", name, term.Given.Name)
+			}
+			return c.fault(CodeFormulaName, at, advice, "%s is a term, not a table.", quoteCode(name))
+		}
 		known := sortedKeys(c.scope.names.tables)
 		if len(known) == 0 {
 			return c.fault(CodeFormulaName, end, "Declare it in a table block.", "This rulebook has no table %s.", quoteCode(name))

@@ -24,6 +24,10 @@ func (c *checker) slips() []Fault {
 		case text == "in" && c.tokens[i-1].kind == tokenNumber && !c.startsValue(i+1):
 			faults = append(faults, c.numberBeforeWord(c.tokens[i-1], t))
 		case t.kind == tokenWord && c.tokens[i-1].kind == tokenNumber && !isOperatorWord(text):
+			if fault, ok := c.spanAdded(i); ok {
+				faults = append(faults, fault)
+				continue
+			}
 			faults = append(faults, c.numberBeforeWord(c.tokens[i-1], t))
 		case t.kind == tokenNumber && i >= 2 && c.isDecimalComma(i):
 			faults = append(faults, c.decimalComma(i))
@@ -112,6 +116,32 @@ func (c *checker) numberBeforeWord(number, word token) Fault {
 		return Fault{CodeFormulaSyntax, at, found, fmt.Sprintf("Write %s*%s.", digits, unit.Formula())}
 	}
 	return Fault{CodeFormulaSyntax, at, found, fmt.Sprintf("For a unit write %s*mm, else put the operator that is meant between them.", digits)}
+}
+
+// spanAdded is the fault of made + 5 years, where token i is the span of time; not ok for
+// anything else.
+func (c *checker) spanAdded(i int) (fault Fault, ok bool) {
+	call := callForSpan[c.source[c.tokens[i].start:c.tokens[i].end]]
+	if call == "" || i < 3 || !c.is(i-2, "+") && !c.is(i-2, "-") {
+		return Fault{}, false
+	}
+	from := i - 3
+	switch {
+	case c.tokens[from].kind == tokenClose && c.tokens[from].match > 0 && c.tokens[c.tokens[from].match-1].kind == tokenWord:
+		from = c.tokens[from].match - 1
+	case c.tokens[from].kind != tokenWord:
+		return Fault{}, false
+	}
+	for from >= 2 && c.is(from-1, ".") && c.tokens[from-2].kind == tokenWord {
+		from -= 2
+	}
+	count := c.source[c.tokens[i-1].start:c.tokens[i-1].end]
+	if c.is(i-2, "-") {
+		count = "-" + count
+	}
+	at := Span{c.tokens[from].at.From, c.tokens[i].at.To}
+	date := strings.TrimSpace(c.code(Span{at.From, c.tokens[i-2].at.From}))
+	return Fault{CodeFormulaRefused, at, "Dates are not reckoned with by signs.", fmt.Sprintf("Write %s(%s, %s).", call, date, count)}, true
 }
 
 // operatorSlip finds signs that other languages write differently.

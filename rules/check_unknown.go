@@ -21,6 +21,15 @@ func (c *checker) unknownName(name string, at Span) Node {
 	if FunctionNamed(name) != nil || isListFunction(name) {
 		return c.fault(CodeFormulaName, at, "Write what it is applied to in brackets behind it.", "%s is a function.", quoteCode(name))
 	}
+	if c.scope.isEmpty() {
+		if t, _ := within(vehicle.BuiltIn().Root, name); t != nil {
+			return c.fault(CodeFormulaName, at, "Hand in what it should read under a name of its own.",
+				"%s is a part of a car, but neither a build sheet nor a rulebook was given.", quoteCode(name))
+		}
+	}
+	if table := c.tableMeant(name); table != "" {
+		return c.fault(CodeFormulaName, at, fmt.Sprintf("Write table.%s for its rows.", table), "%s is not read by its bare name.", quoteCode(name))
+	}
 	if owner := c.ownerOf(name); owner != "" {
 		return c.fault(CodeFormulaName, at, fmt.Sprintf("Write %s.%s.", owner, name), "%s is a particular, and it does not say of which part.", quoteCode(name))
 	}
@@ -29,6 +38,9 @@ func (c *checker) unknownName(name string, at Span) Node {
 	}
 	if path := c.pathOf(name); path != "" {
 		return c.fault(CodeFormulaName, at, fmt.Sprintf("Write %s.", path), "%s does not say what it belongs to.", quoteCode(name))
+	}
+	if call := callForSpan[strings.ToLower(name)]; call != "" {
+		return c.fault(CodeFormulaName, at, fmt.Sprintf("For a later day write %s(date, 5).", call), "A date is not reckoned with in %s.", quoteCode(name))
 	}
 	unit, err := quantity.FindUnit(name)
 	if err == nil && unit.Formula() != "" {
@@ -46,6 +58,35 @@ var twoUnits = map[string]string{
 	"mils":   "Write mm for millimetres, thou for thousandths of an inch.",
 	"gal":    "Write us_gal or imp_gal.",
 	"gallon": "Write us_gal or imp_gal.",
+}
+
+// callForSpan is the function that goes on by so many of a span of time.
+var callForSpan = map[string]string{
+	"day": "days_after", "days": "days_after", "week": "weeks_after", "weeks": "weeks_after",
+	"month": "months_after", "months": "months_after", "year": "years_after", "years": "years_after",
+}
+
+// isEmpty reports whether formulas of the scope read nothing but what is handed in.
+func (s *Scope) isEmpty() bool {
+	return s.names.vocabulary == nil || len(s.names.vocabulary.Root.Parts) == 0
+}
+
+// tableMeant is the table of the rulebook that a bare name means, "" for none: the table of
+// that name, or the only one whose name begins with it.
+func (c *checker) tableMeant(name string) string {
+	if c.scope.names.tables[name] != nil {
+		return name
+	}
+	meant := ""
+	for _, table := range sortedKeys(c.scope.names.tables) {
+		if strings.HasPrefix(table, name+"_") {
+			if meant != "" {
+				return ""
+			}
+			meant = table
+		}
+	}
+	return meant
 }
 
 // pathOf is how a type of parts that does not stand at the root is written from there, ""

@@ -214,3 +214,19 @@ func TestWalkReachesEveryNode(t *testing.T) {
 		require.True(t, seen[name], name)
 	}
 }
+
+// TestPartsWithoutASheetOrRulebook holds what is told where a formula reads a car and none
+// was given.
+func TestPartsWithoutASheetOrRulebook(t *testing.T) {
+	for _, scope := range []*Scope{NewScope(nil), NewScope(&vehicle.Vocabulary{Root: &vehicle.PartType{}})} {
+		for _, source := range []string{"car.weighed_mass > 1000*kg", "any(seats, .made > on)"} {
+			_, faults := CheckText(source, scope, Type{})
+			require.Len(t, faults, 1, source)
+			require.Equal(t, CodeFormulaName, faults[0].Code)
+			require.Contains(t, faults[0].Found, "neither a build sheet nor a rulebook was given")
+		}
+		_, faults := CheckText("metr > 1", scope, Type{})
+		require.Len(t, faults, 1)
+		require.Equal(t, "Did you mean metre?", faults[0].Advice)
+	}
+}

@@ -18,6 +18,29 @@ var otherNames = map[string][]string{
 	"manufacturer": {"maker"}, "brand": {"maker"}, "approval": {"standard"}, "homologation": {"homologation_number"},
 }
 
+// NameMeant is the known name, or the few, that a name was most likely meant to be: what a
+// shop calls it otherwise, the nearest, or those that hold its words. It is "" when nothing
+// comes to mind.
+func NameMeant(name string, known []string) string {
+	if meant := knownAs(name, known); meant != "" {
+		return meant
+	}
+	if near := Nearest(name, known); near != "" && len(name) >= longestShort {
+		return near
+	}
+	return plainList(namesWith(name, known), "or")
+}
+
+// knownAs is the known name of what a shop calls by another, "" when there is none.
+func knownAs(name string, known []string) string {
+	for _, other := range otherNames[name] {
+		if slices.Contains(known, other) {
+			return other
+		}
+	}
+	return ""
+}
+
 // otherEvidence is what shops call evidence.
 var otherEvidence = []string{"photo", "photos", "picture", "image", "paper", "document", "scan"}
 
@@ -25,10 +48,8 @@ var otherEvidence = []string{"photo", "photos", "picture", "image", "paper", "do
 // "" when nothing comes to mind.
 func (r *sheetReader) nameMeant(b *opened, name string) string {
 	known := b.knownNames()
-	for _, other := range otherNames[name] {
-		if b.club == "" && slices.Contains(known, other) {
-			return fmt.Sprintf("Did you mean %s?", other)
-		}
+	if meant := knownAs(name, known); meant != "" && b.club == "" {
+		return fmt.Sprintf("Did you mean %s?", meant)
 	}
 	if b.club == "" && b.part != r.sheet.Root {
 		for _, meant := range append([]string{name}, otherNames[name]...) {
@@ -40,11 +61,8 @@ func (r *sheetReader) nameMeant(b *opened, name string) string {
 	if advice := r.elsewhere(b, name); advice != "" {
 		return advice
 	}
-	if near := Nearest(name, known); near != "" {
-		return fmt.Sprintf("Did you mean %s?", near)
-	}
-	if longer := namesWith(name, known); len(longer) > 0 {
-		return fmt.Sprintf("Did you mean %s?", plainList(longer, "or"))
+	if meant := NameMeant(name, known); meant != "" {
+		return fmt.Sprintf("Did you mean %s?", meant)
 	}
 	return ""
 }

@@ -64,7 +64,7 @@ chapter "4" {
   clause "4.10" {
     title    = "An unknown list, and no second fault where its member is used"
     concern  = "safety"
-    across   = "tube in cage.tube" # want 25 formula-part ""
+    across   = "tube in cage.tube" # want 25 parts-wanted "one part\\. Write the list of all: cage\\.tubes\\."
     where    = "tube.part == 'main hoop'"
     demand   = "tube.wal >= 2*mm"
   }
