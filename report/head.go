@@ -58,7 +58,7 @@ func writeHead(p *page, h Head) {
 		p.labelled(2, "Stage", headLabel, stageWord(h.Stage))
 	}
 	if len(h.Only) > 0 {
-		p.labelled(2, "Only", headLabel, "clauses "+list(h.Only))
+		p.labelled(2, "Only", headLabel, list(h.Only))
 	}
 }
 
