@@ -12,23 +12,39 @@ import (
 //
 // Over ranges it is the arc tangent of |u × v| over u · v. That forgets that both products
 // are of the same readings, so the angle is also worked out in first-order form, as twice
-// the arc sine of half the distance between the unit vectors, and the two ranges are met.
+// the arc sine of half the distance between the unit vectors, and the two ranges are met
+// (but for runs so long against their tolerance that the first has nothing to add).
 // Both are sharp for small angles, where an arc cosine is not: its slope has no bound
 // there.
 func AngleBetween(a, b Run) quantity.Range {
-	u, v := offset(a.From, a.To), offset(b.From, b.To)
-	plain := angleOfRanges(u, v)
 	known := newReadings()
 	aFrom, aTo, bFrom, bTo := known.place(a.From), known.place(a.To), known.place(b.From), known.place(b.To)
 	if !known.usable() {
-		return plain
+		return angleOfRanges(offset(a.From, a.To), offset(b.From, b.To))
 	}
 	first, second := aTo.minus(&aFrom), bTo.minus(&bFrom)
 	sharp, ok := angleOfForms(&first, &second)
+	if ok && first.isFirm() && second.isFirm() {
+		return sharp
+	}
+	plain := angleOfRanges(offset(a.From, a.To), offset(b.From, b.To))
 	if !ok {
 		return plain
 	}
 	return met(plain, sharp)
+}
+
+// isFirm reports whether a way is known to a hundredth of its length in each coordinate, so
+// that what a first-order form leaves over is a small part of what it says, and ranges alone
+// have nothing to add.
+func (a *formVector) isFirm() bool {
+	square := a.middle().Dot(a.middle())
+	for i := range a {
+		if reach := a[i].reach(); !(1e4*reach*reach < square) {
+			return false
+		}
+	}
+	return true
 }
 
 // AngleAt returns the angle at the corner of the way from a over corner to b, between the

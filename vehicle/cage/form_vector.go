@@ -89,11 +89,12 @@ func (a *formVector) unit(f frame) (formVector, bool) {
 	if !ok {
 		return formVector{}, false
 	}
-	direction := formVector{{middle: 1}, part[1].times(&inverse), part[2].times(&inverse)}
-	shrink := greatestShrink(direction[1].size(), direction[2].size())
-	for i := range direction {
-		direction[i].shrinkBy(shrink)
-	}
+	direction := formVector{{}, part[1].times(&inverse), part[2].times(&inverse)}
+	second, third := direction[1].size(), direction[2].size()
+	shrink := greatestShrink(second, third)
+	direction[0].middle, direction[0].rest = 1-shrink/2, shrink/2+slack
+	direction[1].shrinkBy(shrink, second)
+	direction[2].shrinkBy(shrink, third)
 	return direction, true
 }
 
@@ -104,12 +105,14 @@ func greatestShrink(s, t float64) float64 {
 	return min(1, square/(1+square+math.Sqrt(1+square))*(1+slack)+slack)
 }
 
-// shrinkBy multiplies by an unknown number between 1 - share and 1.
-func (a *form) shrinkBy(share float64) {
-	size := a.size()
-	middle := a.scaled(1 - share/2)
-	middle.rest += size * share / 2
-	*a = middle
+// shrinkBy multiplies a form of the given size by an unknown number between 1 - share and 1.
+func (a *form) shrinkBy(share, size float64) {
+	f := 1 - share/2
+	a.middle *= f
+	for i := range a.slope {
+		a.slope[i] *= f
+	}
+	a.rest += size * (share/2 + slack)
 }
 
 // norm returns the length of a as a form, and whether a surely has a part along the unit
