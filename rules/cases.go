@@ -75,7 +75,7 @@ func (l *loader) readAsBuilt(w *WorkedCase, f *fields) {
 	scraps := f.blocks("as_built")
 	if len(scraps) == 0 {
 		f.fault("as-built-missing", w.Range, "Something is missing", fmt.Sprintf(
-			"The %s has no as_built. Write what the build sheet would say: as_built { tube \"1\" { wall = \"2.4 mm\" } }.", f.what))
+			"The %s has no as_built. Write what the build sheet would say between as_built { and }, on lines of its own: tube \"1\" { wall = \"2.4 mm\" }.", f.what))
 		return
 	}
 	for _, second := range scraps[1:] {

@@ -39,7 +39,7 @@ func (l *loader) readChapters() {
 	}
 	if len(clauses) == 0 && !l.faults.HasErrors() {
 		l.report(vehicle.Warning("no-clauses", l.book.Range, "A rulebook without clauses",
-			"The rulebook has no clause, so nothing will be checked. Write its clauses into chapters: chapter \"4\" { clause \"4.1\" { … } }."))
+			"The rulebook has no clause, so nothing will be checked. Write its clauses into chapters: clause \"4.1\" { … } on lines of its own inside chapter \"4\" { … }."))
 	}
 }
 

@@ -131,7 +131,7 @@ func (l *loader) refuseStrangers(source *vehicle.Source) {
 		if block.Type == "car" {
 			advice = "A build sheet stands in a file of its own, outside the folder of the rulebook."
 		} else if block.Type == "clause" {
-			advice = "A clause stands in its chapter: chapter \"4\" { clause \"4.1\" { … } }."
+			advice = "A clause stands in its chapter: write it inside chapter \"4\" { … }, on lines of its own."
 		} else if near := vehicle.Nearest(block.Type, blockTypes); near != "" {
 			advice = fmt.Sprintf("Did you mean %s? %s", near, advice)
 		}

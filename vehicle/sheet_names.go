@@ -170,7 +170,7 @@ func (r *sheetReader) placeOfBlock(t *PartType) string {
 	if t.AtTop || t.Within == r.sheet.Root.Type {
 		return fmt.Sprintf("write %s { } at the top level of the sheet, outside any other block", t.example())
 	}
-	return fmt.Sprintf("write it inside %s { %s { } }", t.Within.example(), t.example())
+	return fmt.Sprintf("write %s { } inside the block %s { }, on lines of its own", t.example(), t.Within.example())
 }
 
 // typeNamed returns the type of part of the built-in vocabulary with that name.

@@ -4,7 +4,7 @@ car "Tessel 16" {
 }
 tubestock "A" {} # want 1 unknown-block `Found the block "tubestock" in the sheet\. Did you mean tube_stock\?$`
 tubes "1" {} # want 1 unknown-block `Found the block "tubes" in the sheet\. Write each in a block of its own: tube "1" \{\.$`
-strap "left lap" {} # want 1 block-misplaced `Found the block "strap" in the sheet\. It stands elsewhere: write it inside harness "driver" \{ strap "left shoulder" \{ \} \}\.$`
+strap "left lap" {} # want 1 block-misplaced `Found the block "strap" in the sheet\. It stands elsewhere: write strap "left shoulder" \{ \} inside the block harness "driver" \{ \}, on lines of its own\.$`
 flux_capacitor {} # want 1 unknown-block `Found the block "flux_capacitor" in the sheet\. A sheet has the parts of a car, s.*te the name of one, or say it in a note\.$`
 harness "driver" {
   seat "driver" {} # want 3 unknown-block `Found the block "seat" in the harness "driver"\. It is not a block: write seat = with its value\.$`
