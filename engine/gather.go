@@ -19,6 +19,10 @@ const surveyCost = 30
 // them with those that may not be there loses.
 func (n *gathering) surveyList(m *machine, s *survey, together bool, look func()) {
 	for i := range n.list.length(m) {
+		// Surveying a member costs many times what evaluating it does.
+		if m.steps += surveyCost; !m.step() {
+			return
+		}
 		t := n.list.at(m, i)
 		if t == quantity.No && !s.everything {
 			// What keeps it out is decided, so nothing can be learned from it.
