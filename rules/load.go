@@ -63,8 +63,13 @@ func Load(folder fs.FS, name, shown string, v *vehicle.Vocabulary) (*Rulebook, h
 	if info, err := fs.Stat(folder, name); err == nil && !info.IsDir() {
 		l.dir = path.Dir(name)
 	}
-	if vehicle.AllRead(sources, faults) && l.sortBlocks() {
-		l.readBlocks()
+	switch {
+	case vehicle.AllRead(sources, faults):
+		if l.sortBlocks() {
+			l.readBlocks()
+		}
+	case len(sources) > 0:
+		l.faults[len(l.faults)-1].Detail += " The other files of the rulebook wait for this one."
 	}
 	l.sortFaults()
 	if l.faults.HasErrors() {

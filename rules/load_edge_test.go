@@ -105,6 +105,17 @@ func TestFoldersThatAreNoRulebook(t *testing.T) {
 	}
 }
 
+func TestAFileThatCannotBeReadKeepsTheOthersWaiting(t *testing.T) {
+	folder := fstest.MapFS{
+		"club/1.hcl": {Data: []byte("chapter 4 {\n}\n")},
+		"club/2.hcl": {Data: []byte("rulebook \"Marram\" {\n  editon = \"2027\"\n}\n")},
+	}
+	_, faults := Load(folder, "club", "club", vehicle.BuiltIn())
+	require.Len(t, faults, 1)
+	require.Equal(t, vehicle.Code("label-without-quotes"), vehicle.CodeOf(faults[0]))
+	require.Contains(t, faults[0].Detail, "Nothing else in the file was looked at: mend this first, more may follow. The other files of the rulebook wait for this one.")
+}
+
 func TestFaultsOfSeveralFilesComeInTheirOrder(t *testing.T) {
 	files := fstest.MapFS{
 		"club/2.hcl":   {Data: []byte("table \"a\" {\n  columns = { n = \"count\" }\n  rows_from = \"a.csv\"\n  issued = \"x\"\n}\nrulebook \"M\" {\n  editon = \"1\"\n}\n")},
