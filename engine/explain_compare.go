@@ -164,7 +164,7 @@ func (x *explainer) noteOn(i int32) string {
 		return ""
 	}
 	if len(o.value.Readings) > 1 {
-		return "least favourable of " + plural(len(o.value.Readings), "reading", "readings")
+		return "least favourable of " + Plural(len(o.value.Readings), "reading", "readings")
 	}
 	if o.withoutTolerance() {
 		return "tolerance not stated"

@@ -118,7 +118,7 @@ func (x *explainer) shorten(f *finding) {
 			}
 		}
 	}
-	f.work.Note = joinNotes(f.work.Note, plural(len(f.work.Of)-len(kept), "more member", "more members"))
+	f.work.Note = joinNotes(f.work.Note, Plural(len(f.work.Of)-len(kept), "more member", "more members"))
 	f.work.Of = kept
 }
 

@@ -54,7 +54,7 @@ func (x *explainer) margin(sense rules.Comparison, r, l quantity.Range, reading,
 	short, over := "short", "over"
 	var amount string
 	if reading.isDate() {
-		amount, short, over = plural(int(by.Low), "day", "days"), "too early", "too late"
+		amount, short, over = Plural(int(by.Low), "day", "days"), "too early", "too late"
 	} else {
 		amount = figureText(by, differenceUnit(x.unitBeside(reading, limit)), marginDigits)
 	}

@@ -26,7 +26,7 @@ func (x *explainer) value(t *trace) string {
 		}
 		r := t.value.asNumber.number(x.m)
 		if is.Kind == rules.Date {
-			return dayText(r)
+			return DayText(r)
 		}
 		if c, ok := t.tree.(*rules.Constant); ok {
 			return r.In(c.Unit, c.Decimals)
@@ -128,8 +128,8 @@ func (x *explainer) unitBeside(t, other *trace) quantity.Unit {
 	return quantity.UsualUnit(d)
 }
 
-// dayText writes a day or a range of days.
-func dayText(r quantity.Range) string {
+// DayText writes a day or a range of days.
+func DayText(r quantity.Range) string {
 	from, ok := asDay(r.Low)
 	to, also := asDay(r.High)
 	switch {
@@ -154,7 +154,7 @@ func (x *explainer) symbolText(is rules.Type, set uint64) string {
 		return x.car.spelt[set]
 	}
 	if n := bits.OnesCount64(set); n != 1 || is.Choices == nil {
-		return plural(n, "choice", "choices") + " possible"
+		return Plural(n, "choice", "choices") + " possible"
 	}
 	i := bits.TrailingZeros64(set)
 	if i >= len(is.Choices.Choices) {
@@ -182,7 +182,7 @@ func (x *explainer) memberValue(t *trace, list source) string {
 	case rules.Number:
 		return figureText(quantity.Range{Low: v.low, High: v.high}, x.unitOf(t), figureDigits)
 	case rules.Date:
-		return dayText(quantity.Range{Low: v.low, High: v.high})
+		return DayText(quantity.Range{Low: v.low, High: v.high})
 	case rules.Truth:
 		return v.truth.String()
 	case rules.Choice, rules.Text:
@@ -241,8 +241,8 @@ func differenceUnit(u quantity.Unit) quantity.Unit {
 	return u
 }
 
-// plural writes a count of things.
-func plural(n int, one, many string) string {
+// Plural writes a count of things.
+func Plural(n int, one, many string) string {
 	if n == 1 {
 		return "1 " + one
 	}

@@ -76,19 +76,7 @@ func (s *survey) widest(m *machine) *touch {
 func (m *machine) over(n truthNode, at int32, pieces []cell) quantity.Truth {
 	kept := m.cells[at]
 	defer func() { m.cells[at] = kept }()
-	result := quantity.Open
-	for i, piece := range pieces {
-		m.cells[at] = piece
-		t := m.evaluate(n)
-		if t == quantity.Open {
-			t = m.settleWhole(n)
-		}
-		if t == quantity.Open || i > 0 && t != result {
-			return quantity.Open
-		}
-		result = t
-	}
-	return result
+	return m.join(n, len(pieces), func(i int) { m.cells[at] = pieces[i] })
 }
 
 // overTruths joins the answers of supposing that a comparison holds, and that it does not;
@@ -101,9 +89,14 @@ func (m *machine) overTruths(n truthNode, signature string, truths ...quantity.T
 		m.assumed = map[string]quantity.Truth{}
 	}
 	m.tampered = true
+	return m.join(n, len(truths), func(i int) { m.assumed[signature] = truths[i] })
+}
+
+// join is the answer that all cases give, open where one is open or two differ.
+func (m *machine) join(n truthNode, cases int, put func(i int)) quantity.Truth {
 	result := quantity.Open
-	for i, suppose := range truths {
-		m.assumed[signature] = suppose
+	for i := range cases {
+		put(i)
 		t := m.evaluate(n)
 		if t == quantity.Open {
 			t = m.settleWhole(n)

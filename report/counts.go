@@ -30,10 +30,10 @@ func writeCounts(p *page, result *engine.Result, all bool) {
 		{engine.NoteTakenAsExact, "clause wants proof and was held", "clauses want proof and were held", "against readings without a stated tolerance, taken as exact."},
 	} {
 		if count := noted(result, note.note); count > 0 {
-			p.prose(0, Plain, plural(count, note.one, note.many)+": "+note.why+seeAll(all))
+			p.prose(0, Plain, engine.Plural(count, note.one, note.many)+": "+note.why+seeAll(all))
 		}
 	}
-	items := plural(forAPerson(result), "item", "items") + " that only a person can judge"
+	items := engine.Plural(forAPerson(result), "item", "items") + " that only a person can judge"
 	if result.ToLookAt > 0 {
 		items += fmt.Sprintf(", and %d more once their figures are there and meet", result.ToLookAt)
 	}
@@ -73,7 +73,7 @@ func writeSummary(p *page, results []*engine.Result) {
 		head := p.paint.With(InkOf(result.Worst), word) + strings.Repeat(" ", column-Width(word))
 		p.hanging(0, head, column, Plain, fmt.Sprintf("%s against %s: %s, %d not recorded, %d marginal, %d for a person",
 			sheetLine(result.Sheet), bookLine(result.Book),
-			plural(result.Counts[engine.Gap], "gap", "gaps"),
+			engine.Plural(result.Counts[engine.Gap], "gap", "gaps"),
 			result.Counts[engine.NotRecorded], result.Counts[engine.Marginal], forAPerson(result)))
 	}
 }

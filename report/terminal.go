@@ -161,7 +161,7 @@ func writeToLookAt(p *page, result *engine.Result, column int) {
 	if len(found) == 0 {
 		return
 	}
-	p.heading(InkOf(engine.ByEye), "BY EYE", fmt.Sprintf(", %s that only a person can judge", plural(len(found), "item", "items")))
+	p.heading(InkOf(engine.ByEye), "BY EYE", fmt.Sprintf(", %s that only a person can judge", engine.Plural(len(found), "item", "items")))
 	for _, f := range found {
 		p.hanging(0, "[ ] "+p.paint.With(Strong, pad(Safe(f.clause.Number), column-2))+"  ", 4+max(column, Width(Safe(f.clause.Number))+2), Plain, clauseTitle(f.clause))
 		if f.clause.LookFor != "" {

@@ -1,12 +1,10 @@
 package report
 
 import (
-	"math"
 	"strings"
 
 	"gapsheet/engine"
 	"gapsheet/rules"
-	"gapsheet/vehicle/quantity"
 )
 
 // WriteTry writes what a formula came to and how. The caution and the head stand above it
@@ -56,7 +54,7 @@ func answerValue(a engine.Answer) string {
 	case rules.Number:
 		return a.Range.In(a.Unit, -1)
 	case rules.Date:
-		return daysText(a.Range)
+		return engine.DayText(a.Range)
 	case rules.List:
 		var members []string
 		for _, member := range a.List {
@@ -65,26 +63,4 @@ func answerValue(a engine.Answer) string {
 		return "[" + strings.Join(members, ", ") + "]"
 	}
 	return a.Text
-}
-
-// daysText writes a day, or the first and the last of several.
-func daysText(r quantity.Range) string {
-	from, to := "", ""
-	if !math.IsInf(r.Low, 0) {
-		from = quantity.Day(r.Low).String()
-	}
-	if !math.IsInf(r.High, 0) {
-		to = quantity.Day(r.High).String()
-	}
-	switch {
-	case from == "" && to == "":
-		return "any day"
-	case from == "":
-		return "until " + to
-	case to == "":
-		return "from " + from
-	case from == to:
-		return from
-	}
-	return from + " to " + to
 }

@@ -51,14 +51,6 @@ func CauseWord(kind engine.CauseKind) string {
 	panic(fmt.Sprintf("a kind of cause without a word: %d", kind))
 }
 
-// plural counts things in words: "1 gap", "3 gaps".
-func plural(count int, one, many string) string {
-	if count == 1 {
-		return "1 " + one
-	}
-	return fmt.Sprintf("%d %s", count, many)
-}
-
 // list joins words for a sentence: "a", "a and b", "a, b and c".
 func list(words []string) string {
 	if len(words) < 2 {
