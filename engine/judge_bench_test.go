@@ -1,7 +1,6 @@
 package engine
 
 import (
-	"maps"
 	"math"
 	"slices"
 
@@ -149,23 +148,6 @@ func (c *Car) label(b *block, p *vehicle.Part) {
 func (j *judged) answer(w *world) quantity.Truth {
 	m, _ := j.machine(w)
 	return m.decide(j.node)
-}
-
-// answerAndMissing is the answer with the names of what is missing and can change it.
-func (j *judged) answerAndMissing(w *world) (t quantity.Truth, missing []string, spent bool) {
-	m, c := j.machine(w)
-	t = m.decide(j.node)
-	spent = m.exhausted
-	if t != quantity.Open {
-		return t, nil, spent
-	}
-	names := map[string]bool{}
-	for _, raw := range m.causesOf(j.node) {
-		if raw.kind == Missing {
-			names[c.cause(raw).Text] = true
-		}
-	}
-	return t, slices.Sorted(maps.Keys(names)), spent
 }
 
 // interesting are numbers of a dimension at which the formula may change its answer: each

@@ -25,15 +25,6 @@ func (p *piece) String() string {
 	return fmt.Sprintf(p.form, values...)
 }
 
-// size counts the pieces.
-func (p *piece) size() int {
-	n := 1
-	for _, of := range p.of {
-		n += of.size()
-	}
-	return n
-}
-
 // A growth draws formulas.
 type growth struct {
 	*rand.Rand

@@ -81,18 +81,6 @@ func (w *world) clone() *world {
 	return out
 }
 
-// part is the one part of a type at the root, nil when there is none.
-func (w *world) part(name string) *block {
-	for _, l := range w.root.lists {
-		for _, b := range l.of {
-			if b.of.Name == name {
-				return b
-			}
-		}
-	}
-	return nil
-}
-
 // eachFact visits every fact with the particular it is about, nil for names handed in.
 func (w *world) eachFact(visit func(name string, x *vehicle.Particular, f *fact)) {
 	for i, words := range judgeGivenWords {
@@ -116,28 +104,6 @@ func (b *block) eachFact(path string, visit func(string, *vehicle.Particular, *f
 			of.eachFact(path+of.name(k)+".", visit)
 		}
 	}
-}
-
-// exact reports whether nothing about the world is left open.
-func (w *world) exact() bool {
-	known := w.root.settled()
-	w.eachFact(func(_ string, _ *vehicle.Particular, f *fact) { known = known && f.exact() })
-	return known
-}
-
-func (b *block) settled() bool {
-	for i := range b.lists {
-		l := &b.lists[i]
-		if !l.outside && (l.says == unfinished || l.says == unsaid) {
-			return false
-		}
-		for _, of := range l.of {
-			if !of.settled() {
-				return false
-			}
-		}
-	}
-	return true
 }
 
 // String tells the world as far as it differs from the one that asks for nothing.
