@@ -108,7 +108,7 @@ func (j *judged) named(w *world) (t quantity.Truth, names map[string]bool) {
 func TestJudgeMissing(t *testing.T) {
 	t.Parallel()
 	s := sit(t)
-	s.draws(500, func(r *rand.Rand, seed uint64) {
+	s.draws(100, func(r *rand.Rand, seed uint64) {
 		formula := smallFormula(r, 1+r.IntN(3))
 		j, faults := newJudged(formula)
 		require.Empty(s, faults, formula)

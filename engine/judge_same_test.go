@@ -42,7 +42,7 @@ type told struct {
 func TestJudgeSame(t *testing.T) {
 	t.Parallel()
 	s := sit(t)
-	s.draws(150, func(r *rand.Rand, seed uint64) {
+	s.draws(30, func(r *rand.Rand, seed uint64) {
 		p, j := s.drawJudged(r)
 		d := &drawer{Rand: r, j: j, vague: true}
 		w := d.world()

@@ -98,7 +98,7 @@ func TestJudgeSoundness(t *testing.T) {
 		}
 		return ""
 	}
-	s.draws(900, func(r *rand.Rand, seed uint64) {
+	s.draws(180, func(r *rand.Rand, seed uint64) {
 		tr := s.drawTrial(r, seed)
 		for range 2 {
 			w := tr.world()

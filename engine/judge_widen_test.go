@@ -91,7 +91,7 @@ func narrowed(narrow, wide quantity.Truth) string {
 func TestJudgeWidening(t *testing.T) {
 	t.Parallel()
 	s := sit(t)
-	s.draws(1200, func(r *rand.Rand, seed uint64) {
+	s.draws(240, func(r *rand.Rand, seed uint64) {
 		tr := s.drawTrial(r, seed)
 		tr.vague = tr.IntN(3) > 0
 		w := tr.world()
