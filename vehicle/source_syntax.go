@@ -28,7 +28,7 @@ var syntaxFaults = map[string]syntaxFault{
 	"Unclosed configuration block":          {"not-closed", "A block without its end", "No closing } was found for the block that begins here. Write } on a line of its own after its last line, and look for a { too many inside it."},
 	"Unclosed configuration body":           {"not-closed", "A block without its end", "Write the closing } of the block."},
 	"Argument or block definition required": {"line-not-understood", "A line that says nothing", "A line is either name = value, or the beginning of a block: name \"label\" {."},
-	"Argument definition required":          {"one-line-block", "Too much on one line", "A block written on one line holds one name = value only, and no other block. " +
+	"Argument definition required": {"one-line-block", "Too much on one line", "A block written on one line holds one name = value only, and no other block. " +
 		"Write what is inside it on lines of its own, and its } on a line below."},
 	"Invalid single-argument block definition": {"one-line-block", "Too much on one line",
 		"A block written on one line holds one name = value only and ends with } on that line. Give each its own line."},
