@@ -219,7 +219,8 @@ var growths = map[string][][2]string{
 		{"max(map(%s, %s))", "tubes length@tubes"}, {"min(map(filter(%s, %s), %s))", "tubes truth@tubes length@tubes"},
 		{"find(%s, %s).wall", "tubes truth@tubes"}, {"findLast(%s, %s).outside", "tubes truth@tubes"}, {"first(%s).wall", "tubes"}, {"last(filter(%s, %s)).outside", "tubes truth@tubes"},
 		{"round(%s, %s)", "length step"}, {"floor(%s, %s)", "length step"}, {"ceil(%s, %s)", "length step"}, {"arc(%s, %s)", "length angle"}, {"(%s / (%s))", "area length"},
-		{"(car.dent ?? (%s))", "length"}, {"(.scar ?? (%s))", "length"}, {"first(%s).outside", "sizes"}, {"find(%s, %s).outside", "bands truth@bands"},
+		{"(car.dent ?? (%s))", "length"}, {"(.scar ?? (%s))", "length"}, {"(tube['2'].scar ?? (%s))", "length"}, {"(find(%s, %s).scar ?? (%s))", "tubes truth@tubes length"},
+		{"max(map(filter(%s, %s), %s))", "tubes truth@tubes length@tubes"}, {"min(filter(%s, %s))", "lengths truth@lengths"}, {"sum(filter(%s, %s), %s)", "tubes truth@tubes length@tubes"}, {"first(%s).outside", "sizes"}, {"find(%s, %s).outside", "bands truth@bands"},
 		{"max(map(%s, .width))", "straps"},
 	},
 	"limit": {{"%s", "limit"}}, "masslimit": {{"%s", "masslimit"}}, "step": {{"%s", "step"}}, "few": {{"%s", "few"}},
@@ -244,7 +245,7 @@ var growths = map[string][][2]string{
 	},
 	"date": {
 		{"days_after(%s, %s)", "date few"}, {"weeks_after(%s, %s)", "date few"}, {"months_after(%s, %s)", "date few"}, {"years_after(%s, %s)", "date few"}, {"months_after(%s, %s)", "date count"},
-		{"end_of_month(%s)", "date"}, {"end_of_year(%s)", "date"}, {"start_of_year(%s)", "date"}, {"end_of_label(%s)", "date"}, {"years_after(end_of_label(%s), %s)", "date few"},
+		{"end_of_month(%s)", "date"}, {"end_of_year(%s)", "date"}, {"start_of_year(%s)", "date"}, {"end_of_label(%s)", "date"}, {"end_of_label(%s)", "date"}, {"years_after(end_of_label(%s), %s)", "date few"},
 		{"earliest(%s, %s)", "date date"}, {"latest(%s, %s, %s)", "date date date"}, {"(%s ? %s : %s)", "truth date date"}, {"earliest(%s)", "dates"}, {"latest(%s)", "dates"}, {"first(%s)", "dates"},
 		{"(car.spare_until ?? (%s))", "date"}, {"find(%s, %s).made", "tubes truth@tubes"},
 	},

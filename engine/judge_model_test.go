@@ -69,10 +69,10 @@ func choiceList(name string, values ...string) *vehicle.ChoiceList {
 	return l
 }
 
-// firstDay and lastDay bound the dates of the model: 1990 to 2059.
+// firstDay and lastDay bound the dates of the model: 1 January 1990 to 13 July 2059.
 const (
 	firstDay = 7305
-	lastDay  = 32871
+	lastDay  = 32700
 )
 
 // judgeVocabulary is the vocabulary of judgeWords.

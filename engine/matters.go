@@ -22,6 +22,7 @@ type looking struct {
 	of      truthNode
 	survey  *survey
 	which   int      // the cell that is looked at
+	kept    []cell   // all cells as they are known
 	choices [][]cell // exact cells that stand for all that each cell may be
 	said    bool     // some car of the last look got a yes or a no
 }
@@ -35,7 +36,7 @@ func (m *machine) matters(n truthNode, s *survey, which int) bool {
 	}
 	kept := m.keep(s)
 	defer m.putBack(s, kept)
-	l := &looking{machine: m, of: n, survey: s, which: which}
+	l := &looking{machine: m, of: n, survey: s, which: which, kept: kept}
 	total, sized := 1, true
 	for i := range s.touched {
 		l.choices = append(l.choices, kept[i].representatives(&s.touched[i], s.texts))
@@ -52,23 +53,35 @@ func (m *machine) matters(n truthNode, s *survey, which int) bool {
 	seed, told, doubtful := uint64(1), false, false
 	for try := range tries {
 		l.said = false
-		if seed = l.others(try, seed, sized); l.changes() || m.exhausted {
+		if seed = l.others(try, seed, sized); l.changes() || l.mayChange() || m.exhausted {
 			return true
 		}
 		told = told || l.said
-		doubtful = doubtful || l.said && !l.same(kept[which])
+		doubtful = doubtful || l.said && !l.same()
 	}
 	return told && !sized || doubtful
 }
 
 // same reports whether the cell as it stands makes no difference, whatever it may be.
-func (l *looking) same(whole cell) bool {
-	t := &l.survey.touched[l.which]
+func (l *looking) same() bool {
+	t, whole := &l.survey.touched[l.which], l.kept[l.which]
 	if whole.exhausted(t) {
 		return true
 	}
 	l.cells[t.cell] = whole
 	return l.of.truth(l.machine) != quantity.Open
+}
+
+// mayChange reports whether the cell changes what can be told where the values of others do
+// not stand for all that those may be: then they are taken as they are known.
+func (l *looking) mayChange() bool {
+	whole := false
+	for i := range l.kept {
+		if t := &l.survey.touched[i]; i != l.which && !l.kept[i].exhausted(t) {
+			l.cells[t.cell], whole = l.kept[i], true
+		}
+	}
+	return whole && differ(l.answers())
 }
 
 // others puts values of all other cells in place: combination number try, or one by chance.
