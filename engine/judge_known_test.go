@@ -10,14 +10,60 @@ import (
 	"gapsheet/vehicle/quantity"
 )
 
+// A known is a formula with the answer that it must get, and why.
+type known struct {
+	why     string
+	formula string
+	given   []string
+	want    quantity.Truth
+}
+
+func holdKnown(t *testing.T, all []known) {
+	t.Helper()
+	for _, x := range all {
+		a, err := try(x.formula, given(t, x.given...)...)
+		require.NoError(t, err, x.formula)
+		assert.Equal(t, x.want, a.Truth, "%s: %s with %v", x.why, x.formula, x.given)
+	}
+}
+
+// TestTraps holds answers that a slip would get wrong where random draws seldom look.
+func TestTraps(t *testing.T) {
+	holdKnown(t, []known{
+		{
+			"the least of a list is not that of a member who may not be in it",
+			"min(filter([4*mm, 2*mm], # >= 3*mm or a)) < 3*mm", []string{"a", "truth"}, quantity.Open,
+		},
+		{
+			"nor the greatest",
+			"max(filter([4*mm, 6*mm], # <= 5*mm or a)) > 5*mm", []string{"a", "truth"}, quantity.Open,
+		},
+		{
+			"a sure member bounds the least from above",
+			"min(filter([4*mm, 2*mm], # >= 3*mm or a)) <= 4*mm", []string{"a", "truth"}, quantity.Yes,
+		},
+		{
+			"the label of a day that is not known may end after every day that it can be",
+			"d <= date('2024-02-29') and end_of_label(d) > date('2024-02-29')", []string{"d", "date"}, quantity.Open,
+		},
+		{
+			"a label ends no earlier than its day",
+			"d > date('2024-02-29') and end_of_label(d) <= date('2024-02-29')", []string{"d", "date"}, quantity.No,
+		},
+		{
+			"a figure is not both above and below the same one",
+			"count([x, y], # > 45*mm) == 2 and min(x, y) <= 45*mm", []string{"x", "44 to 46 mm", "y", "44 to 46 mm"}, quantity.No,
+		},
+		{
+			"the first of two that may be there is either, or none",
+			"first(filter([2*mm, 4*mm], a)) == 2*mm", []string{"a", "truth"}, quantity.Open,
+		},
+	})
+}
+
 // TestFoundByJudges holds answers that a judge once found wrong.
 func TestFoundByJudges(t *testing.T) {
-	for _, x := range []struct {
-		why     string
-		formula string
-		given   []string
-		want    quantity.Truth
-	}{
+	holdKnown(t, []known{
 		{
 			"what is looked for is worked out beside the list, not on top of it",
 			"last([x, y]) in map([x, x, x], # + 1*mm)", []string{"x", "1 mm", "y", "5 mm"}, quantity.No,
@@ -76,11 +122,7 @@ func TestFoundByJudges(t *testing.T) {
 			"a member that may not be in a list is in it with all of itself or not at all",
 			"sum(filter([2*mm, 5*mm], a)) in [0*mm, 7*mm]", []string{"a", "truth"}, quantity.Yes,
 		},
-	} {
-		a, err := try(x.formula, given(t, x.given...)...)
-		require.NoError(t, err, x.formula)
-		assert.Equal(t, x.want, a.Truth, "%s: %s with %v", x.why, x.formula, x.given)
-	}
+	})
 }
 
 // TestSignatures holds that comparisons have one signature where they are the same or each
