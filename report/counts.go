@@ -71,9 +71,13 @@ func writeSummary(p *page, results []*engine.Result) {
 	for _, result := range results {
 		word := result.Worst.String()
 		head := p.paint.With(InkOf(result.Worst), word) + strings.Repeat(" ", column-Width(word))
-		p.hanging(0, head, column, Plain, fmt.Sprintf("%s against %s: %s, %d not recorded, %d marginal, %d for a person",
-			sheetLine(result.Sheet), bookLine(result.Book),
-			engine.Plural(result.Counts[engine.Gap], "gap", "gaps"),
-			result.Counts[engine.NotRecorded], result.Counts[engine.Marginal], forAPerson(result)))
+		p.hanging(0, head, column, Plain, fmt.Sprintf("%s against %s: %s", sheetLine(result.Sheet), bookLine(result.Book), inShort(result)))
 	}
+}
+
+// inShort is what a result comes to, for one line.
+func inShort(result *engine.Result) string {
+	return fmt.Sprintf("%s, %d not recorded, %d marginal, %d for a person",
+		engine.Plural(result.Counts[engine.Gap], "gap", "gaps"),
+		result.Counts[engine.NotRecorded], result.Counts[engine.Marginal], forAPerson(result))
 }

@@ -27,6 +27,7 @@ func WriteTerminal(screen *Screen, run *Precheck) error {
 
 func writeResult(p *page, result *engine.Result, all bool) {
 	column := numbersWidth(result.Book, p.width)
+	p.labelled(2, "In short", headLabel, inShort(result))
 	writeSection(p, gapSection, findingsOf(result, engine.Gap, counts), column)
 	writeNeeds(p, findingsOf(result, engine.NotRecorded, counts))
 	writeSection(p, marginalSection, findingsOf(result, engine.Marginal, counts), column)
