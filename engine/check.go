@@ -172,15 +172,24 @@ func (k *checker) others(c *compiledClause, out *ClauseResult, t tally) {
 		causes := append(t.others, open...)
 		out.add(&SubjectResult{Verdict: NotRecorded, Causes: k.named(causes), Notes: []string{"the list is not complete"}})
 	case t.possible < c.AtLeast && len(open) > 0:
-		out.add(&SubjectResult{Verdict: verdictOf(open), Causes: k.named(open), Notes: []string{count}})
+		out.add(&SubjectResult{Verdict: tooFew(open), Causes: k.named(open), Notes: []string{count}})
 	case t.possible < c.AtLeast:
 		out.Note, out.Verdict = count, Gap
 	case t.sure < c.AtLeast:
 		count = fmt.Sprintf("%d to %d on the sheet, at least %d asked", t.sure, t.possible, c.AtLeast)
-		out.add(&SubjectResult{Verdict: verdictOf(t.open), Causes: k.named(t.open), Notes: []string{count}})
+		out.add(&SubjectResult{Verdict: tooFew(t.open), Causes: k.named(t.open), Notes: []string{count}})
 	case len(out.Subjects) == 0:
 		out.Note = "nothing on the sheet that it is about"
 	}
+}
+
+// tooFew is the verdict where it is open whether there are enough subjects. It is a gap
+// only if all that keeps it open is not there.
+func tooFew(open []rawCause) Verdict {
+	if v := verdictOf(open); v != Gap || !hasKind(open, Tolerance) {
+		return v
+	}
+	return Marginal
 }
 
 // appliesOpen is why it is open whether the clause applies, nil where it is not.

@@ -3,6 +3,7 @@ package engine
 import (
 	"fmt"
 	"math/rand/v2"
+	"slices"
 	"strings"
 )
 
@@ -33,6 +34,7 @@ type growth struct {
 	order   []string          // names of lets in the order of their making
 	nested  int               // list functions around
 	made    int               // names made so far
+	carOnly bool              // without names that are handed in
 }
 
 // drawFormula draws a truth of about that depth.
@@ -135,6 +137,9 @@ func (g *growth) leaf(kind string) *piece {
 				}
 			}
 		}
+	}
+	if g.carOnly {
+		choices = slices.DeleteFunc(choices, handedIn.MatchString)
 	}
 	if len(choices) == 0 {
 		return nil

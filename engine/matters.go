@@ -62,6 +62,29 @@ func (m *machine) matters(n truthNode, s *survey, which int) bool {
 	return told && !sized || doubtful
 }
 
+// canHold reports whether some exact car that agrees with what is known may get a yes.
+func (m *machine) canHold(n truthNode) bool {
+	s := newSurvey(false)
+	n.survey(m, s)
+	kept := m.keep(s)
+	defer m.putBack(s, kept)
+	l := &looking{machine: m, of: n, survey: s, which: -1, kept: kept}
+	total := 1
+	for i := range s.touched {
+		l.choices = append(l.choices, kept[i].representatives(&s.touched[i], s.texts))
+		if total *= len(l.choices[i]); total > allCompletions || !kept[i].exhausted(&s.touched[i]) {
+			return true // not all can be gone through
+		}
+	}
+	for try := range total {
+		l.others(try, 0, true)
+		if n.truth(m) == quantity.Yes {
+			return true
+		}
+	}
+	return false
+}
+
 // same reports whether the cell as it stands makes no difference, whatever it may be.
 func (l *looking) same() bool {
 	t, whole := &l.survey.touched[l.which], l.kept[l.which]

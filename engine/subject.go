@@ -1,6 +1,8 @@
 package engine
 
 import (
+	"slices"
+
 	"gapsheet/rules"
 	"gapsheet/vehicle"
 	"gapsheet/vehicle/quantity"
@@ -74,6 +76,9 @@ func (k *checker) undecided(s *SubjectResult, m *machine, c *compiledClause, ope
 	causes := m.causesOf(open)
 	s.Causes = k.named(causes)
 	s.Verdict = verdictOf(causes)
+	if s.Verdict == Gap && hasKind(causes, Tolerance) && m.canHold(open) {
+		s.Verdict = Marginal // what is not there is not all that it hangs on
+	}
 	switch s.Verdict {
 	case Gap:
 		for _, cause := range s.Causes {
@@ -92,6 +97,10 @@ func (k *checker) undecided(s *SubjectResult, m *machine, c *compiledClause, ope
 			}
 		}
 	}
+}
+
+func hasKind(causes []rawCause, kind CauseKind) bool {
+	return slices.ContainsFunc(causes, func(c rawCause) bool { return c.kind == kind })
 }
 
 // gapNote says why what is not there makes a gap.
