@@ -119,7 +119,7 @@ func TestJudgeShynessList(t *testing.T) {
 		if !decidedAtOnce(x.formula, x.given) {
 			settled++
 		}
-		for range 40 * *rounds {
+		for range 40 + *rounds {
 			exact := make([]Given, len(x.given))
 			for i, g := range x.given {
 				exact[i] = g.exactly(r, limits)

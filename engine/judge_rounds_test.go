@@ -12,7 +12,7 @@ var rounds = flags.Int("rounds", 1, "how many times over the judges draw; 100 ma
 // firstSeed is the seed of the first draw of every judge; each round has the next one.
 const firstSeed = 20270314
 
-// A bench of a judge: it makes draws, keeps count and says in the end what it did.
+// A sitting of a judge makes draws, keeps count and says in the end what it did.
 type sitting struct {
 	*testing.T
 	counts  map[string]int

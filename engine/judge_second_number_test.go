@@ -162,7 +162,7 @@ func negateFraction(a *fraction) *fraction {
 		return nothingThere
 	}
 	f := *a
-	f.exact, f.near = new(big.Rat).Neg(a.exact), -a.near
+	f.exact, f.near = new(big.Rat).Neg(a.exact), 0-a.near // no minus zero
 	return &f
 }
 
