@@ -100,27 +100,17 @@ func TestJudgeSecond(t *testing.T) {
 
 // shrinkTwo shrinks a disagreement.
 func shrinkTwo(p *piece, w *world, wrong func(verdictOfTwo) string) (*piece, *world, verdictOfTwo) {
-	var last verdictOfTwo
-	p, w = shrink(p, w, func(p *piece, w *world) bool {
-		j, faults := newJudged(p.String())
-		if len(faults) > 0 {
-			return false
+	compared := func(p *piece, w *world) (v verdictOfTwo, ok bool) {
+		tr := newTrial(p, 0)
+		if tr == nil {
+			return v, false
 		}
-		second, err := newSecondJudge(p.String())
-		if err != nil {
-			return false
-		}
-		v := compareJudges(j, second, w)
-		if wrong(v) == "" {
-			return false
-		}
-		last = v
-		return true
-	})
-	if j, faults := newJudged(p.String()); len(faults) == 0 {
-		if second, err := newSecondJudge(p.String()); err == nil {
-			last = compareJudges(j, second, w)
-		}
+		return compareJudges(tr.j, tr.second, w), true
 	}
-	return p, w, last
+	p, w = shrink(p, w, func(p *piece, w *world) bool {
+		v, ok := compared(p, w)
+		return ok && wrong(v) != ""
+	})
+	v, _ := compared(p, w)
+	return p, w, v
 }

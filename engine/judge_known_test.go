@@ -6,7 +6,6 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"gapsheet/rules"
 	"gapsheet/vehicle/quantity"
 )
 
@@ -130,15 +129,8 @@ func TestFoundByJudges(t *testing.T) {
 func TestSignatures(t *testing.T) {
 	names := given(t, "x", "1 to 3 mm", "y", "1 to 3 mm", "z", "1 to 3 mm", "p", "0 to 9", "q", "0 to 9")
 	signed := func(formula string) string {
-		tree, faults := CheckGiven(formula, EmptyScope(), names)
-		require.Empty(t, faults, formula)
-		g := EmptyBench(0).ground()
-		c := &compiler{ground: g, names: map[*rules.Binding]meaning{}}
-		for _, x := range names {
-			c.given = append(c.given, g.lay(x))
-		}
-		made := c.truth(tree)
-		return signature(&machine{cells: g.cells, refs: g.refs, lists: g.lists, texts: g.texts, slots: make([]slot, c.most)}, made)
+		made, m := onEmptyBench(t, formula, names)
+		return signature(m, made)
 	}
 	for _, same := range [][2]string{
 		{"x >= y", "x < y"}, {"x >= y", "y <= x"}, {"x > y", "y < x"}, {"x > y", "x <= y"}, {"x == y", "y == x"}, {"x == y", "x != y"},

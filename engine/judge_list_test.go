@@ -116,7 +116,7 @@ func TestJudgeShynessList(t *testing.T) {
 				limits = append(limits, c.Number)
 			}
 		}
-		if !decidedAtOnce(x.formula, x.given) {
+		if !decidedAtOnce(t, x.formula, x.given) {
 			settled++
 		}
 		for range 40 + *rounds {
@@ -135,14 +135,21 @@ func TestJudgeShynessList(t *testing.T) {
 }
 
 // decidedAtOnce reports whether one walk over the ranges decides a formula.
-func decidedAtOnce(formula string, given []Given) bool {
-	tree, _ := CheckGiven(formula, EmptyScope(), given)
+func decidedAtOnce(t *testing.T, formula string, given []Given) bool {
+	made, m := onEmptyBench(t, formula, given)
+	return made.truth(m) != quantity.Open
+}
+
+// onEmptyBench is a formula compiled with names handed in alone, and a machine for it.
+func onEmptyBench(t *testing.T, formula string, given []Given) (truthNode, *machine) {
+	t.Helper()
+	tree, faults := CheckGiven(formula, EmptyScope(), given)
+	require.Empty(t, faults, formula)
 	g := EmptyBench(0).ground()
 	c := &compiler{ground: g, names: map[*rules.Binding]meaning{}}
 	for _, x := range given {
 		c.given = append(c.given, g.lay(x))
 	}
 	made := c.truth(tree)
-	m := &machine{cells: g.cells, refs: g.refs, lists: g.lists, texts: g.texts, slots: make([]slot, c.most)}
-	return made.truth(m) != quantity.Open
+	return made, &machine{cells: g.cells, refs: g.refs, lists: g.lists, texts: g.texts, slots: make([]slot, c.most)}
 }
