@@ -151,5 +151,5 @@ func onEmptyBench(t *testing.T, formula string, given []Given) (truthNode, *mach
 		c.given = append(c.given, g.lay(x))
 	}
 	made := c.truth(tree)
-	return made, &machine{cells: g.cells, refs: g.refs, lists: g.lists, texts: g.texts, slots: make([]slot, c.most)}
+	return made, &machine{cells: g.cells, refs: g.refs, lists: g.lists, texts: g.texts, slots: make([]slot, c.most), limit: stepLimit}
 }
