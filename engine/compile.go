@@ -208,21 +208,18 @@ func (c *compiler) define(n *rules.Define, then func(definition, bool)) {
 	c.slots = kept
 }
 
-// mention compiles the use of a term, with its given bound, and goes on by then.
-func (c *compiler) mention(n *rules.Mention, then func(rules.Node)) {
+// mentioned compiles the use of a term, with its given bound, by what compiles its body.
+func mentioned[T any](c *compiler, n *rules.Mention, compile func(body rules.Node) T) T {
 	kept := c.formula
 	c.formula = n.Term.Means
-	if n.Term.Given != nil {
-		saved, had := c.names[n.Term.Given]
-		c.names[n.Term.Given] = c.resolved(n.Given)
-		then(n.Body)
-		if had {
-			c.names[n.Term.Given] = saved
+	defer func() { c.formula = kept }()
+	if given := n.Term.Given; given != nil {
+		if saved, had := c.names[given]; had {
+			defer func() { c.names[given] = saved }()
 		}
-	} else {
-		then(n.Body)
+		c.names[given] = c.resolved(n.Given)
 	}
-	c.formula = kept
+	return compile(n.Body)
 }
 
 // resolved is what a part that is handed to a term stands for. A variable is looked up

@@ -63,9 +63,7 @@ func (c *compiler) listOf(n rules.Node, slot int32) source {
 		})
 		return made
 	case *rules.Mention:
-		var made source
-		c.mention(n, func(body rules.Node) { made = c.list(body, slot) })
-		return made
+		return mentioned(c, n, func(body rules.Node) source { return c.list(body, slot) })
 	}
 	panic("engine: no list can be made of this node")
 }

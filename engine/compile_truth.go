@@ -78,9 +78,7 @@ func (c *compiler) truthOf(n rules.Node) truthNode {
 		})
 		return made
 	case *rules.Mention:
-		var made truthNode
-		c.mention(n, func(body rules.Node) { made = c.truth(body) })
-		return made
+		return mentioned(c, n, c.truth)
 	}
 	panic("engine: no truth can be made of this node")
 }

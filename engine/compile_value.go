@@ -63,9 +63,7 @@ func (c *compiler) numberOf(n rules.Node) numberNode {
 		})
 		return made
 	case *rules.Mention:
-		var made numberNode
-		c.mention(n, func(body rules.Node) { made = c.number(body) })
-		return made
+		return mentioned(c, n, c.number)
 	}
 	panic("engine: no number can be made of this node")
 }
@@ -136,9 +134,7 @@ func (c *compiler) symbolOf(n rules.Node) symbolNode {
 		})
 		return made
 	case *rules.Mention:
-		var made symbolNode
-		c.mention(n, func(body rules.Node) { made = c.symbol(body) })
-		return made
+		return mentioned(c, n, c.symbol)
 	}
 	panic("engine: no choice or text can be made of this node")
 }

@@ -10,7 +10,6 @@ import (
 
 // Notes on a subject.
 const (
-	noteNotProved = "as read, not proved"
 	noteMeetsRead = "meets as read"
 	noteShortRead = "short as read"
 	noteByEye     = "figures meet, still to be looked at"
@@ -67,7 +66,7 @@ func (k *checker) verdict(s *SubjectResult, m *machine, c *compiledClause, guard
 		s.Verdict = Meets
 	}
 	if c.Judged == rules.AsRead && whole != quantity.Open && k.full.decide(c.whole) == quantity.Open {
-		s.Notes = append(s.Notes, noteNotProved)
+		s.Notes = append(s.Notes, NoteNotProved)
 	}
 }
 
