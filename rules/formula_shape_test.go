@@ -166,7 +166,7 @@ func testVocabulary() *vehicle.Vocabulary {
 	addParticular(tube, "bends", vehicle.KindCount)
 	addParticular(tube, "cut_on", vehicle.KindDate)
 	addChoice(tube, "material", materials)
-	addParticular(tube, "ordered", vehicle.KindSize).Fills = [2]string{"outside", "wall"}
+	addParticular(tube, "ordered", vehicle.KindSize).Fills = []string{"outside", "wall"}
 	foot := addPart(cage, "foot", "feet")
 	addFigure(foot, "area", quantity.Area, "cm2")
 	addParticular(foot, "bolts", vehicle.KindCount)

@@ -11,14 +11,16 @@ type Kind uint8
 
 // The kinds a particular can have.
 const (
-	KindNumber   Kind = iota + 1 // a figure with a dimension (possibly none: a ratio)
-	KindCount                    // a whole number of things, compared exactly
-	KindDate                     // a civil day, or a day known to its month or year
-	KindText                     // free text, compared trimmed, NFC and without case
-	KindChoice                   // one of a list of values, each with its synonyms
-	KindTruth                    // yes or no
-	KindSize                     // a tube size such as "45 x 2.5 mm"; fills two number particulars
-	KindPartName                 // the label of a part of another type, such as a tube's stock
+	KindNumber    Kind = iota + 1 // a figure with a dimension (possibly none: a ratio)
+	KindCount                     // a whole number of things, compared exactly
+	KindDate                      // a civil day, or a day known to its month or year
+	KindText                      // free text, compared trimmed, NFC and without case
+	KindChoice                    // one of a list of values, each with its synonyms
+	KindTruth                     // yes or no
+	KindSize                      // a tube size such as "45 x 2.5 mm"; fills two number particulars
+	KindPartName                  // the label of a part of another type, such as a tube's stock
+	KindPartNames                 // labels of parts of another type in their order, such as the joints of a tube
+	KindPoint                     // a place on the car; fills three number particulars, along x, y and z of the sheet's axes
 )
 
 // Stage is a moment in the build by which a particular can be known or a clause is due.
@@ -59,9 +61,11 @@ type Particular struct {
 	Plausible     quantity.Range     // KindNumber and KindCount: SI, whole plausible range
 	PlausibleDays quantity.DayRange  // KindDate: whole plausible range
 	Choices       *ChoiceList        // KindChoice
-	Names         *PartType          // KindPartName: the type of part that is named
+	Names         *PartType          // KindPartName, KindPartNames: the type of part that is named
 	Inherits      string             // name of a KindPartName particular of the same part: when this one is not stated, the same-named particular of the part named there stands
-	Fills         [2]string          // KindSize: the particulars (outside, wall) that the pair sets
+	Fills         []string           // KindSize: the two particulars (outside, wall) that the pair sets; KindPoint: the three of x, y and z
+	Derived       bool               // follows from other particulars where those are on the sheet (see Sheet.Derivations); may be stated all the same
+	Mirrored      bool               // a mirror image of the part has it from its original unless it states its own
 	MayBeAbsent   bool               // "none" may be stated
 	Changeable    bool               // a shop can change it (not a date of manufacture, not a serial number)
 	Measured      bool               // read with an instrument, so a missing tolerance is worth saying

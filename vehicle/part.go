@@ -28,10 +28,11 @@ type Value struct {
 	State    State
 	Readings []Reading         // KindNumber, KindCount: at least one when Stated
 	Days     quantity.DayRange // KindDate
-	Text     string            // KindText (as written), KindPartName (label)
+	Text     string            // KindText (as written), KindPartName (label); KindSize, KindPartNames, KindPoint: as written
 	Choice   int               // KindChoice: index into the particular's list
 	Truth    bool              // KindTruth
 	Named    *Part             // KindPartName: the part that is named
+	Several  []*Part           // KindPartNames: the parts that are named, in order; of a mirror image the images of its original's
 	Note     string
 	Range    hcl.Range // of the value; of the attribute's name where State is None by a list; zero when Nothing
 }
@@ -56,7 +57,8 @@ type Part struct {
 	Lists    []PartList // by PartType.Index of the types in Type.Parts
 	Evidence []Evidence
 	Note     string
-	Range    hcl.Range // of the block's header; zero for the root and for a part that is only implied by its own parts
+	Original *Part     // of a mirror image: the part it is the image of; nil for all others
+	Range    hcl.Range // of the block's header; of an image without a block where it is named; zero for the root and for a part that is only implied, by its own parts or as following from others
 }
 
 // PartList is what a sheet says of all parts of one type.

@@ -40,7 +40,7 @@ func checkLinks(added []Added) hcl.Diagnostics {
 		if a.Particular.Inherits != "" {
 			faults = append(faults, checkInherits(a)...)
 		}
-		if a.Particular.Fills[0] != "" {
+		if len(a.Particular.Fills) > 0 {
 			faults = append(faults, checkFills(a)...)
 		}
 	}

@@ -166,7 +166,7 @@ func (k *keys) filled(x *Particular) hcl.Range {
 		k.fault("fills-form", at, "Not two names", `Write fills = ["outside", "wall"], the two particulars that the size sets.`)
 		return at
 	}
-	x.Fills = [2]string{names[0].text, names[1].text}
+	x.Fills = []string{names[0].text, names[1].text}
 	return at
 }
 

@@ -118,7 +118,7 @@ func requireValues(t *testing.T, name string, x *Particular) {
 	require.Equal(t, x.Kind == KindDate, x.PlausibleDays.From < x.PlausibleDays.To, "plausible days of %s", name)
 	require.Equal(t, x.Kind == KindChoice, x.Choices != nil, "choices of %s", name)
 	require.Equal(t, x.Kind == KindPartName, x.Names != nil, "named part of %s", name)
-	require.Equal(t, x.Kind == KindSize, x.Fills[0] != "" && x.Fills[1] != "", "what %s fills", name)
+	require.Equal(t, x.Kind == KindSize, len(x.Fills) == 2, "what %s fills", name)
 	require.False(t, x.Measured && !figure && x.Kind != KindCount, "%s is measured", name)
 	require.Empty(t, x.Club, name)
 }
@@ -290,7 +290,7 @@ func TestShapeOfTheCar(t *testing.T) {
 	wall := builtInParticular(t, "tube.wall")
 	require.Equal(t, "stock", wall.Inherits)
 	require.Same(t, v.Type("tube_stock"), builtInParticular(t, "tube.stock").Names)
-	require.Equal(t, [2]string{"ordered_outside", "ordered_wall"}, builtInParticular(t, "tube_stock.ordered").Fills)
+	require.Equal(t, []string{"ordered_outside", "ordered_wall"}, builtInParticular(t, "tube_stock.ordered").Fills)
 	require.True(t, wall.Measured)
 	require.False(t, builtInParticular(t, "tube.ordered_wall").Measured)
 	require.False(t, builtInParticular(t, "seat.made").Changeable)

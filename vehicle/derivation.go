@@ -1,0 +1,29 @@
+package vehicle
+
+import "gapsheet/vehicle/quantity"
+
+// Derivation is how some particulars of one part follow from others of the sheet: a tube's
+// length and angles from the joints it goes through, a cage's mass from all its tubes.
+type Derivation struct {
+	Part  *Part
+	Gives []*Particular // what follows, particulars of Part with Derived set
+	From  []Base        // what it follows from, none of it derived itself
+	Open  []*PartList   // lists that may hold more than is written, so that nothing follows yet
+	Work  Work
+}
+
+// Base is one particular of one part that something follows from. Part is the one that
+// states it (see Part.Value): a tube's stock, the original of a mirror image. It may not be
+// recorded; then its whole plausible range stands, and it is what is missing.
+type Base struct {
+	Part       *Part
+	Particular *Particular
+}
+
+// Work works out what follows: from holds the range of each base in order, in SI, and gives
+// takes the range of each result. Of a truth the range is from 0, no, to 1, yes; a count is
+// whole; of a base that is no figure (which joints a tube goes through) the range says
+// nothing. A result encloses every value that exact bases within their ranges give, and is
+// Everything where nothing is known of it. Work keeps nothing and may be called by several
+// goroutines at once.
+type Work func(from, gives []quantity.Range)

@@ -1,0 +1,49 @@
+package vehicle
+
+import "gapsheet/vehicle/cage"
+
+// Frame is the cage of a sheet as read, without tolerance: what drawings, cut lists and
+// templates are made from. Joints, tubes and feet are numbered in the order of the sheet,
+// and Structure has the same numbers.
+type Frame struct {
+	Sheet     *Sheet
+	Joints    []FrameJoint
+	Tubes     []FrameTube
+	Feet      []FrameFoot
+	Structure *cage.Structure // its tolerance is that of the sheet's joints
+	Unplaced  []*Part         // tubes and joints without a known place, left out above
+}
+
+// FrameJoint is a joint of which the place is known.
+type FrameJoint struct {
+	Part *Part
+	Name string // its label
+	At   cage.Vector
+}
+
+// FrameTube is a tube that can be drawn.
+type FrameTube struct {
+	Part          *Part
+	Number        string // its label
+	Member        string // which member of the cage it is, "" where not recorded
+	Through       []int  // joints, by number
+	Course        cage.Course
+	Outside, Wall float64 // metres, as measured, else as ordered; 0 where neither is recorded
+	MassPerLength float64 // kg/m, 0 where its size or material is not recorded
+	Stock         *Part   // nil where it has none
+	Ends          [2]FrameEnd
+}
+
+// FrameEnd is how a tube ends at its first or last joint.
+type FrameEnd struct {
+	Joint int
+	Onto  int          // the tube it is notched onto, -1 where it is cut square
+	Seat  cage.TubeEnd // its notch and where that begins, when Onto is not -1
+	Fault *cage.Fault  // why it has no notch although it meets Onto
+}
+
+// FrameFoot is a foot that is at a joint.
+type FrameFoot struct {
+	Part  *Part
+	Joint int
+}
