@@ -96,8 +96,18 @@ func (c *checker) fault(code vehicle.Code, at Span, advice, found string, values
 	return nil
 }
 
-// check turns a node of expr's tree into a node of ours, nil when it has a fault.
+// check turns a node of expr's tree into a node of ours, nil when it has a fault. What is
+// read without being a value of its own, such as a place, is a fault.
 func (c *checker) check(n ast.Node) Node {
+	of := c.node(n)
+	if of != nil && !isValue(of) {
+		return c.notValue(of.(*Read))
+	}
+	return of
+}
+
+// node is check for who can do with what is no value of its own.
+func (c *checker) node(n ast.Node) Node {
 	switch n := n.(type) {
 	case *ast.IdentifierNode:
 		return c.name(n)

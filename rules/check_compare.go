@@ -20,12 +20,15 @@ func (c *checker) comparison(n *ast.BinaryNode) Node {
 		return nil
 	}
 	left := c.leftOf(n)
-	right := c.check(n.Right)
+	right := c.node(n.Right)
 	c.repeated, c.again = n.Right, right
 	if left == nil || right == nil {
 		return nil
 	}
 	at := c.join(left.Span(), c.spanOf(n), right.Span())
+	if !isValue(left) || !isValue(right) {
+		return c.comparedPlaces(at, left, right)
+	}
 	for _, side := range []Node{left, right} {
 		if kind := side.Type().Kind; kind == Part || kind == Row || kind == List {
 			return c.fault(CodeFormulaKind, at, "Compare particulars of it, or ask the members of a list.", "%s is %s, and that is not compared as a whole.", c.quote(side.Span()), side.Type())
@@ -52,7 +55,7 @@ func (c *checker) leftOf(n *ast.BinaryNode) Node {
 		c.chained = true
 		return c.again
 	}
-	return c.check(n.Left)
+	return c.node(n.Left)
 }
 
 // afterNot refuses not a == b, which means (not a) == b, and returns whether it did.

@@ -62,7 +62,7 @@ func (c *checker) member(n *ast.MemberNode) Node {
 	if p, ok := n.Node.(*ast.PointerNode); ok {
 		return c.elementMember(p, property.Value, end)
 	}
-	of := c.check(n.Node)
+	of := c.node(n.Node)
 	if of == nil {
 		return nil
 	}
@@ -85,6 +85,9 @@ func (c *checker) memberOf(of Node, name string, at, end Span) Node {
 	case List:
 		return c.fault(CodeFormulaKind, end, c.listAdvice(is, of.Span(), name),
 			"%s is a list, and a list has no %s of its own.", c.quote(of.Span()), quoteCode(name))
+	}
+	if read, ok := of.(*Read); ok && !isValue(of) {
+		return c.memberOfPlace(read, name, at, end)
 	}
 	return c.fault(CodeFormulaKind, end, "Take the dot and the name away.", "%s is %s; nothing follows it after a dot.", c.quote(of.Span()), is)
 }
@@ -147,6 +150,8 @@ func typeOfParticular(p *vehicle.Particular) Type {
 		return Type{Kind: Choice, Choices: p.Choices}
 	case vehicle.KindTruth:
 		return Type{Kind: Truth}
+	case vehicle.KindPoint:
+		return Type{Kind: Place}
 	}
 	return Type{Kind: Text}
 }

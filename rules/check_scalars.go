@@ -16,15 +16,20 @@ const (
 	takesAngle
 	takesDate
 	takesCount
+	takesLength
+	takesPlace       // a place, or a part that stands for one
+	takesTube        // a part that is a tube
+	takesPlaceOrTube // either
 )
 
-// signature is how a function on scalars is called: what it takes, and whether the last
+// signature is how a function on scalars or on places is called: what it takes, and whether the last
 // may be left out or come any number of times.
 type signature struct {
 	takes    []parameter
 	optional bool // the last one may be left out
 	repeats  bool // the last one may come again
 	alike    bool // all arguments are of one dimension
+	apart    bool // the first two are places or tubes, and not the same
 }
 
 // signatures is the signature of each function.
@@ -56,9 +61,14 @@ var signatures = map[FunctionCode]signature{
 	FunctionDaysBetween:   {takes: []parameter{takesDate, takesDate}},
 	FunctionMonthsBetween: {takes: []parameter{takesDate, takesDate}},
 	FunctionYearsBetween:  {takes: []parameter{takesDate, takesDate}},
+	FunctionDistance:      {takes: []parameter{takesPlaceOrTube, takesPlaceOrTube}, apart: true},
+	FunctionAngleBetween:  {takes: []parameter{takesTube, takesTube}, apart: true},
+	FunctionAbove:         {takes: []parameter{takesPlace, takesPlace}, apart: true},
+	FunctionAheadOf:       {takes: []parameter{takesPlace, takesPlace}, apart: true},
+	FunctionMeet:          {takes: []parameter{takesTube, takesTube, takesLength}, apart: true},
 }
 
-// scalar checks the call of a function on scalars.
+// scalar checks the call of a function on scalars or on places.
 func (c *checker) scalar(f *Function, at Span, arguments []ast.Node) Node {
 	s := signatures[f.Code]
 	fewest, most := len(s.takes), len(s.takes)
@@ -77,6 +87,9 @@ func (c *checker) scalar(f *Function, at Span, arguments []ast.Node) Node {
 	if len(of) < len(arguments) || s.alike && !c.alikeAll(of, "used together in "+f.Name) {
 		return nil
 	}
+	if s.apart && c.isSame(f, at, of) {
+		return nil
+	}
 	is, ok := c.yield(f, at, of)
 	if !ok {
 		return nil
@@ -87,6 +100,9 @@ func (c *checker) scalar(f *Function, at Span, arguments []ast.Node) Node {
 // argument checks one argument. min and max take lists among figures, of which their
 // least or greatest counts.
 func (c *checker) argument(f *Function, takes parameter, argument ast.Node) Node {
+	if takes >= takesPlace {
+		return c.place(f, takes, argument)
+	}
 	n := c.check(argument)
 	if n == nil {
 		return nil
@@ -111,6 +127,8 @@ func (c *checker) argument(f *Function, takes parameter, argument ast.Node) Node
 		if fits = fits && is.Whole; is.Kind == Number && is.Dimension == quantity.Time {
 			advice = fmt.Sprintf("Write a number alone: %s.", f.Usage)
 		}
+	case takesLength:
+		return c.length(f, n)
 	case takesDate:
 		wanted = "a date"
 		if fits = is.Kind == Date; is.Kind == Text {
@@ -161,6 +179,12 @@ func (c *checker) yield(f *Function, at Span, of []Node) (Type, bool) {
 			return Type{}, false
 		}
 		return is, true
+	case FunctionDistance, FunctionAbove, FunctionAheadOf:
+		return Type{Kind: Number, Dimension: quantity.Length}, true
+	case FunctionAngleBetween:
+		return Type{Kind: Number, Dimension: quantity.Angle}, true
+	case FunctionMeet:
+		return Type{Kind: Truth}, true
 	case FunctionYearOf, FunctionDaysBetween, FunctionMonthsBetween, FunctionYearsBetween:
 		return Type{Kind: Number, Whole: true}, true
 	}

@@ -31,9 +31,12 @@ func specialFunction(name string) func(c *checker, at Span, arguments []ast.Node
 
 // recorded checks recorded(x).
 func (c *checker) recorded(at Span, arguments []ast.Node) Node {
-	of := c.check(arguments[0])
+	of := c.node(arguments[0])
 	if of == nil {
 		return nil
+	}
+	if of.Type().Kind == Place {
+		return c.recordedPlace(at, of.(*Read))
 	}
 	if _, ok := of.(*Read); !ok {
 		advice := "Name a particular of a part, as in recorded(seat.serial)."
@@ -58,7 +61,7 @@ func (c *checker) fitted(at Span, arguments []ast.Node) Node {
 		}
 		return &Fitted{Base{at, Type{Kind: Truth}}, list}
 	}
-	of := c.check(n)
+	of := c.node(n)
 	switch of := of.(type) {
 	case nil:
 		return nil

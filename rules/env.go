@@ -120,9 +120,13 @@ func (s settled) Equal(t types.Type) bool { return t == types.Type(s) }
 func (s settled) String() string          { return s.is.String() }
 
 var (
-	exprDate = types.TypeOf(time.Time{})
-	anyType  = reflect.TypeFor[any]()
+	exprDate  = types.TypeOf(time.Time{})
+	exprPlace = types.TypeOf(place{})
+	anyType   = reflect.TypeFor[any]()
 )
+
+// place is a place on the car to expr's checker, which reads and compares nothing of it.
+type place struct{}
 
 // exprType is a type as expr's checker knows it.
 func exprType(t Type) types.Type {
@@ -148,6 +152,8 @@ func exprType(t Type) types.Type {
 		return row
 	case List:
 		return types.Array(exprType(*t.Item))
+	case Place:
+		return exprPlace
 	}
 	return types.Any
 }
@@ -200,7 +206,7 @@ func function(name string, of ...reflect.Type) *builtin.Function {
 }
 
 // exprFunctions is our functions as expr's checker knows them. Figures are any there: an
-// int is no float64 to it.
+// int is no float64 to it; places and parts are too.
 var exprFunctions = func() conf.FunctionsTable {
 	oneFigure, twoFigures := reflect.TypeFor[func(any) float64](), reflect.TypeFor[func(any, any) float64]()
 	stepped := []reflect.Type{reflect.TypeFor[func(any) int](), twoFigures}
@@ -218,6 +224,8 @@ var exprFunctions = func() conf.FunctionsTable {
 		"year_of":      {reflect.TypeFor[func(time.Time) int]()},
 		"days_between": {between}, "months_between": {between}, "years_between": {between},
 		"earliest": {chosen}, "latest": {chosen},
+		"distance": {twoFigures}, "angle_between": {twoFigures}, "above": {twoFigures}, "ahead_of": {twoFigures},
+		"meet":     {reflect.TypeFor[func(any, any, any) bool]()},
 		"recorded": {asked}, "fitted": {asked},
 		"in_band": {reflect.TypeFor[func(any, any) []any]()},
 	} {

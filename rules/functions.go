@@ -8,7 +8,13 @@ import (
 // javaTime names where the date functions take their meaning from.
 const javaTime = "java.time, as in Java SE 21: plusDays, plusMonths and plusYears clamp to the month's end; ChronoUnit.between counts whole units"
 
-// functionTable is every function on scalars, in the order of the reference.
+// Where the functions on places take their meaning from.
+const (
+	geometry = "elementary geometry"
+	axes     = "ISO 8855:2011: x forward, z upward"
+)
+
+// functionTable is every function on scalars and on places, in the order of the reference.
 var functionTable = sync.OnceValue(func() []*Function {
 	return []*Function{
 		{"abs", FunctionAbs, "abs(figure)", "The figure without its sign.", ""},
@@ -38,6 +44,11 @@ var functionTable = sync.OnceValue(func() []*Function {
 		{"days_between", FunctionDaysBetween, "days_between(from, to)", "How many days from one date to the other, as a count.", javaTime},
 		{"months_between", FunctionMonthsBetween, "months_between(from, to)", "How many whole months; 31 May to 30 June is none. For a limit write months_after.", javaTime},
 		{"years_between", FunctionYearsBetween, "years_between(from, to)", "How many whole years. For a limit write years_after.", javaTime},
+		{"distance", FunctionDistance, "distance(a, b)", "How far two places or tubes are apart, of a tube the nearest point of its centre line.", geometry},
+		{"angle_between", FunctionAngleBetween, "angle_between(tube, tube)", "The angle at which two tubes leave the joint they share; without one the acute angle between their straights from end to end.", geometry},
+		{"above", FunctionAbove, "above(place, place)", "How far the first place is higher than the second; negative where it is lower.", axes},
+		{"ahead_of", FunctionAheadOf, "ahead_of(place, place)", "How far the first place is further forward than the second; negative where it is further back.", axes},
+		{"meet", FunctionMeet, "meet(tube, tube, within)", "Yes where the centre lines of two tubes come as near to each other as that length.", geometry},
 	}
 })
 
@@ -50,11 +61,11 @@ var functionsByName = sync.OnceValue(func() map[string]*Function {
 	return byName
 })
 
-// Functions returns every function on scalars that a formula may call, in the order of
+// Functions returns every function on scalars and on places that a formula may call, in the order of
 // the reference. The list is shared: it is not to be changed.
 func Functions() []*Function { return functionTable() }
 
-// FunctionNamed returns the function on scalars with a name, nil when there is none.
+// FunctionNamed returns the function on scalars or on places with a name, nil when there is none.
 func FunctionNamed(name string) *Function { return functionsByName()[name] }
 
 // Usage is how something that is called is written and what it does, for the reference.
@@ -89,7 +100,7 @@ var listUsages = []Usage{
 }
 
 // Usages is every function of the language with its usage and one line of help: first
-// those on lists, then those on single values.
+// those on lists, then those on single values and on places.
 func Usages() []Usage {
 	list := append([]Usage(nil), listUsages...)
 	for _, f := range Functions() {

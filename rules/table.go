@@ -198,6 +198,11 @@ func (l *loader) particular(path string) (p *vehicle.Particular, found, advice s
 	case p.Kind == vehicle.KindSize:
 		return nil, fmt.Sprintf("%s is a pair of figures.", path), fmt.Sprintf(
 			"Write a column each for %s.%s and %s.%s.", part.Name, p.Fills[0], part.Name, p.Fills[1])
+	case p.Kind == vehicle.KindPoint:
+		return nil, fmt.Sprintf("%s is a place, three figures.", path), fmt.Sprintf(
+			"Write a column each for %s.%s, %s.%s and %s.%s.", part.Name, p.Fills[0], part.Name, p.Fills[1], part.Name, p.Fills[2])
+	case p.Kind == vehicle.KindPartNames:
+		return nil, fmt.Sprintf("%s names several parts.", path), "Write a particular that is one value."
 	}
 	return p, "", ""
 }

@@ -28,6 +28,7 @@ const (
 	Part   // one part of the car, of type PartType
 	Row    // one row of Table
 	List   // a list of Item
+	Place  // a place on the car, read of a particular; only an argument of a function on places
 )
 
 // Type is the type of a node.
@@ -271,7 +272,8 @@ type Fitted struct {
 	Of Node // *Root, *Pick or *Parts
 }
 
-// Call is a function on scalars, from the table Functions.
+// Call is a function from the table Functions. Of one on places the first two of Of are
+// Place or Part: a Part is a tube, or stands for the place that PlaceOf tells.
 type Call struct {
 	Base
 	Function *Function

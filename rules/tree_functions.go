@@ -1,6 +1,6 @@
 package rules
 
-// Function is a function on scalars that a formula may call.
+// Function is a function on single values, or on places, that a formula may call.
 type Function struct {
 	Name   string
 	Code   FunctionCode
@@ -12,7 +12,7 @@ type Function struct {
 // FunctionCode tells the evaluator which function it is.
 type FunctionCode uint8
 
-// The functions on scalars.
+// The functions on scalars and, from FunctionDistance on, those on places.
 const (
 	FunctionAbs FunctionCode = iota
 	FunctionSqrt
@@ -41,4 +41,9 @@ const (
 	FunctionDaysBetween
 	FunctionMonthsBetween
 	FunctionYearsBetween
+	FunctionDistance     // (place or tube, place or tube): a length, of a tube from its centre line
+	FunctionAngleBetween // (tube, tube): an angle
+	FunctionAbove        // (place, place): a length, negative below
+	FunctionAheadOf      // (place, place): a length, negative behind
+	FunctionMeet         // (tube, tube, length): a truth
 )

@@ -31,6 +31,8 @@ func (t Type) String() string {
 		return "a row of the table " + t.Table.Name
 	case List:
 		return "a list of " + t.Item.several()
+	case Place:
+		return "a place"
 	}
 	return "nothing"
 }

@@ -1,0 +1,100 @@
+package rules
+
+import (
+	"fmt"
+	"strings"
+
+	"gapsheet/vehicle"
+)
+
+// placeAdvice says what to write where neither a place nor a tube was given.
+func (c *checker) placeAdvice(f *Function, takes parameter, n Node) string {
+	is := n.Type()
+	switch {
+	case is.Kind == List && is.Item.Kind == Part && isTaken(takes, is.Item.PartType):
+		asked := fmt.Sprintf("%s, %s", c.code(n.Span()), c.asked(f, takes))
+		return fmt.Sprintf("Ask its members one by one: any(%s), all(%s).", asked, asked)
+	case is.Kind == List && is.Item.Kind == Part:
+		return c.partAdvice(f, takes, "#", is.Item.PartType)
+	case is.Kind == Part:
+		return c.partAdvice(f, takes, c.code(n.Span()), is.PartType)
+	case is.Kind == Text:
+		return c.labelAdvice(takes, n)
+	}
+	return c.placesKnown(takes)
+}
+
+// asked is how a function asks the member of a list.
+func (c *checker) asked(f *Function, takes parameter) string {
+	if f.Code == FunctionMeet {
+		return "meet(#, …, 5*mm)"
+	}
+	return f.Name + "(#, …) …"
+}
+
+// partAdvice says which places a part has that does not stand for one itself.
+func (c *checker) partAdvice(f *Function, takes parameter, written string, t *vehicle.PartType) string {
+	if takes == takesTube {
+		return c.placesKnown(takes)
+	}
+	var places, lists []string
+	for _, added := range []bool{false, true} {
+		for _, p := range tellingPlace(t, added) {
+			places = append(places, written+"."+p.Name)
+		}
+	}
+	for _, inner := range t.Parts {
+		if inner.Repeats() && PlaceOf(inner) != nil {
+			lists = append(lists, fmt.Sprintf("any(%s.%s, %s)", written, inner.Plural, c.asked(f, takes)))
+		}
+	}
+	switch {
+	case len(places) > 0:
+		return fmt.Sprintf("It has more than one place: write %s.", listOf(places, "or"))
+	case len(lists) > 0:
+		return fmt.Sprintf("Ask what it has a place at: %s.", listOf(lists, "or"))
+	}
+	return c.placesKnown(takes)
+}
+
+// labelAdvice says how the part is written that a text names.
+func (c *checker) labelAdvice(takes parameter, n Node) string {
+	if read, ok := n.(*Read); ok && read.Particular.Names != nil {
+		owner := read.Particular.Part
+		if PlaceOf(owner) == read.Particular && takes != takesTube {
+			return fmt.Sprintf("That is only its label; write %s, which stands for the place.", c.code(read.Of.Span()))
+		}
+		return fmt.Sprintf("That is only the label of %s. %s", article(spoken(read.Particular.Names.Name)), c.placesKnown(takes))
+	}
+	name := "joint"
+	if takes == takesTube {
+		name = "tube"
+	}
+	if k, ok := n.(*Constant); ok && c.scope.names.vocabulary != nil {
+		if t := c.scope.names.vocabulary.Type(name); t != nil && t.Repeats() {
+			if list := c.pathOf(t.Plural); list != "" {
+				return fmt.Sprintf("Write %s%s[%s].", strings.TrimSuffix(list, t.Plural), t.Name, c.code(k.At))
+			}
+		}
+	}
+	return c.placesKnown(takes)
+}
+
+// placesKnown names what can stand where a place or a tube is wanted.
+func (c *checker) placesKnown(takes parameter) string {
+	if takes == takesTube {
+		return "Write a tube that across has named, or one by its label: cage.tube['…']."
+	}
+	var names []string
+	if v := c.scope.names.vocabulary; v != nil {
+		for _, t := range v.Types() {
+			if isTaken(takes, t) {
+				names = append(names, article(spoken(t.Name)))
+			}
+		}
+	}
+	if len(names) == 0 {
+		return "A place is a joint, or a particular that is a point."
+	}
+	return fmt.Sprintf("What has a place: %s.", listOf(names, "and"))
+}
