@@ -130,6 +130,10 @@ func TestFaultsOfAParticular(t *testing.T) {
 		{"kind = \"choice\"\nchoices = 3", `3:11 text-wanted 3`, ""},
 		{"kind = \"choice\"\nvalue \"b\" { synonym = [\"c\"] }", `3:13 unknown-key synonym`, "Did you mean synonyms?"},
 		{"kind = \"choice\"\nvalue \"b\" { synonyms = [\"B\"] }", `3:25 said-twice "B"`, ""},
+		{"kind = \"point\"", `2:8 kind-unfit "point"`, `three particulars of the kind "length"`},
+		{"kind = \"part names\"", `2:8 kind-unfit "part names"`, `kind "part name"`},
+		{"kind = \"yes or no\"\nderived = true", `3:1 unknown-key derived`, ""},
+		{"kind = \"yes or no\"\nmirrored = true", `3:1 unknown-key mirrored`, ""},
 		{"kind = \"tube size\"", `1:1 key-missing particular "x"`, "Write fills"},
 		{"kind = \"tube size\"\nfills = [\"outside\"]", `3:9 fills-form ["outside"]`, ""},
 		{"kind = \"text\"\nchoices = \"a\"\ninherits = \"${b}\"", `4:13 not-literal ${`, ""},
@@ -154,7 +158,7 @@ func TestFaultsOfNames(t *testing.T) {
 	for name, code := range map[string]Code{
 		"Mesh": "name-form", "mesh-depth": "name-form", "2nd": "name-form", "mesh_": "name-form", "größe": "name-form",
 		"mm": "name-reserved", "bar": "name-reserved", "hour": "name-reserved", "not": "name-reserved", "matches": "name-reserved",
-		"on": "name-reserved", "event": "name-reserved", "note": "name-reserved", "readings": "name-reserved", "club": "name-reserved",
+		"on": "name-reserved", "event": "name-reserved", "note": "name-reserved", "readings": "name-reserved", "tolerance": "name-reserved", "mirrored_as": "name-reserved", "club": "name-reserved",
 		" ": "text-empty",
 	} {
 		_, faults := decodeOne(t, fmt.Sprintf("particular %q {\nkind = \"text\"%s", name, usual))

@@ -69,7 +69,7 @@ func alike(a, b *Particular) bool {
 	return a.Kind == b.Kind && a.Dimension == b.Dimension && a.Choices == b.Choices && a.Unit.Convertible() == b.Unit.Convertible()
 }
 
-// checkFills reports a size whose two particulars are not two lengths of the same part.
+// checkFills reports a size or a point whose particulars are not lengths of the same part.
 func checkFills(a Added) hcl.Diagnostics {
 	var faults hcl.Diagnostics
 	for _, name := range a.Particular.Fills {

@@ -20,7 +20,7 @@ var formulaWords = []string{
 // sheetWords are the words that a sheet has for every part, beside its particulars.
 var sheetWords = []string{
 	"note", "evidence", "not_fitted", "unfinished", "instrument", "label",
-	"reading", "readings", "measured_with", "none",
+	"reading", "readings", "measured_with", "none", "tolerance", "mirrored_as",
 }
 
 // checkName reports a name that is not in the right form, or means something else already

@@ -20,10 +20,25 @@ type Added struct {
 	fills      hcl.Range
 }
 
-// particularKeys are the keys of a particular block; part only in a rulebook.
+// particularKeys are the keys of a particular block.
 var particularKeys = []string{
 	"kind", "unit", "plausible", "choices", "names", "inherits", "fills",
-	"may_be_absent", "changeable", "measured", "stage", "help", "how", "part",
+	"may_be_absent", "changeable", "measured", "stage", "help", "how",
+}
+
+// bookKeys are those it has in a rulebook alone, ownKeys those in the built-in vocabulary
+// alone: what follows from other particulars, and what a mirror image shares, is worked out
+// by the program for the particulars it knows.
+var (
+	bookKeys = []string{"part"}
+	ownKeys  = []string{"derived", "mirrored"}
+)
+
+// ownKinds are the kinds that only the built-in vocabulary has, with what a rulebook writes
+// instead.
+var ownKinds = map[Kind]string{
+	KindPartNames: `Write a particular of the kind "part name" for each part that is named.`,
+	KindPoint:     `Write three particulars of the kind "length", one for each coordinate.`,
 }
 
 // DecodeParticular reads a particular block of a rulebook: its keys are those of the
@@ -53,13 +68,16 @@ func (k *keys) particular(v *Vocabulary, stage Stage) Added {
 	k.kind(x)
 	k.values(x, v)
 	x.Changeable = k.truth("changeable", true)
-	if x.Kind != KindSize {
+	if x.Kind != KindSize && x.Kind != KindPoint && x.Kind != KindPartNames {
 		x.MayBeAbsent = k.truth("may_be_absent", false)
+	}
+	if !k.added {
+		x.Derived, x.Mirrored = k.truth("derived", false), k.truth("mirrored", false)
 	}
 	if inherits := k.inherited(x); inherits.text != "" {
 		x.Inherits, added.inherits = inherits.text, inherits.all
 	}
-	if x.Kind == KindSize {
+	if x.Kind == KindSize || x.Kind == KindPoint {
 		added.fills = k.filled(x)
 	}
 	if k.block.Body.Attributes["stage"] != nil {
@@ -77,9 +95,9 @@ func (k *keys) particularDone(x *Particular) {
 	if x.Kind == 0 {
 		return
 	}
-	known := particularKeys
-	if !k.added {
-		known = known[:len(known)-1]
+	known := slices.Concat(particularKeys, ownKeys)
+	if k.added {
+		known = slices.Concat(particularKeys, bookKeys)
 	}
 	var blocks []string
 	if x.Kind == KindChoice {
@@ -97,6 +115,11 @@ func (k *keys) kind(x *Particular) {
 	word := FoldText(t.text)
 	if kind, ok := kindNamed(word); ok {
 		x.Kind = kind
+		if instead := ownKinds[kind]; k.added && instead != "" {
+			x.Kind = 0
+			k.fault("kind-unfit", t.all, "A kind for the built-in vocabulary alone",
+				fmt.Sprintf("Found %s as kind of the %s, which a rulebook cannot add. %s", Quote(t.text), k.what, instead))
+		}
 		return
 	}
 	if dimension, ok := quantity.DimensionNamed(word); ok {
@@ -104,6 +127,9 @@ func (k *keys) kind(x *Particular) {
 		return
 	}
 	known := slices.Concat(kindWords[KindCount:], dimensionWords)
+	if k.added {
+		known = slices.Concat(kindWords[KindCount:KindPartNames], dimensionWords)
+	}
 	advice := "Write one of " + strings.Join(known, ", ") + "."
 	if near := Nearest(word, known); near != "" {
 		advice = fmt.Sprintf("Did you mean %q? %s", near, advice)
@@ -133,7 +159,7 @@ func (k *keys) values(x *Particular, v *Vocabulary) {
 		k.plausibleDays(x)
 	case KindChoice:
 		k.choice(x, v)
-	case KindPartName:
+	case KindPartName, KindPartNames:
 		t := k.wanted("names", "tube_stock", "It is the type of part whose label is written.")
 		if t.text == "" {
 			return
@@ -146,27 +172,33 @@ func (k *keys) values(x *Particular, v *Vocabulary) {
 
 // inherited reads the particular through which the value of another part stands in.
 func (k *keys) inherited(x *Particular) told {
-	if x.Kind == KindSize || x.Kind == KindPartName {
+	switch x.Kind {
+	case KindSize, KindPoint, KindPartName, KindPartNames:
 		return told{}
 	}
 	return k.text("inherits")
 }
 
-// filled reads the two particulars that a size sets, and where they are named.
+// filled reads the particulars that a size or a point sets, and where they are named.
 func (k *keys) filled(x *Particular) hcl.Range {
+	wanted, advice := 2, `Write fills = ["outside", "wall"], the two particulars that the size sets.`
+	if x.Kind == KindPoint {
+		wanted, advice = 3, `Write fills = ["x", "y", "z"], the three particulars that the point sets.`
+	}
 	k.value("fills")
 	if k.block.Body.Attributes["fills"] == nil {
-		k.fault("key-missing", k.header(), "Something is missing",
-			fmt.Sprintf(`The %s has no fills. Write fills = ["outside", "wall"], the two particulars that the size sets.`, k.what))
+		k.fault("key-missing", k.header(), "Something is missing", fmt.Sprintf("The %s has no fills. %s", k.what, advice))
 		return k.header()
 	}
 	at := k.block.Body.Attributes["fills"].Expr.Range()
 	names := k.texts("fills")
-	if len(names) != 2 {
-		k.fault("fills-form", at, "Not two names", `Write fills = ["outside", "wall"], the two particulars that the size sets.`)
+	if len(names) != wanted {
+		k.fault("fills-form", at, "Too many or too few names", advice)
 		return at
 	}
-	x.Fills = []string{names[0].text, names[1].text}
+	for _, name := range names {
+		x.Fills = append(x.Fills, name.text)
+	}
 	return at
 }
 

@@ -102,7 +102,7 @@ func formulaText(t *PartType) string {
 	}
 }
 
-// kindText is the kind of a particular, with what it takes from another part.
+// kindText is the kind of a particular, with what it takes from another part or follows from.
 func kindText(x *Particular) string {
 	text := x.Kind.String()
 	if x.Kind == KindNumber {
@@ -113,6 +113,12 @@ func kindText(x *Particular) string {
 	}
 	if x.Inherits != "" {
 		text += ", else of the " + x.Inherits
+	}
+	if x.Mirrored {
+		text += ", else of the original"
+	}
+	if x.Derived {
+		text += ", else derived"
 	}
 	return text
 }
@@ -133,10 +139,12 @@ func valuesText(v *Vocabulary, x *Particular) string {
 	switch {
 	case x.Kind == KindTruth:
 		return "true, false"
-	case x.Kind == KindSize:
-		return "sets " + x.Fills[0] + ", " + x.Fills[1]
+	case len(x.Fills) > 0:
+		return "sets " + strings.Join(x.Fills, ", ")
 	case x.Part.Name == "car" && x.Name == "class":
 		return classList
+	case x.Kind == KindPartNames:
+		return "labels of " + strings.ReplaceAll(x.Names.Plural, "_", " ")
 	case x.Names != nil:
 		return "label of a " + x.Names.Name
 	case x.Choices != nil && v.choices(x.Choices.Name) == x.Choices:
@@ -154,6 +162,10 @@ func TestReferenceListsEverything(t *testing.T) {
 		require.NotContains(t, x.Help+x.How, "|", name)
 	})
 	require.Contains(t, text, "| `wall` | length, measured, else of the stock | "+quantity.Between(0.0005, 0.01).In(builtInParticular(t, "tube.wall").Unit, -1)+" |")
+	require.Contains(t, text, "| `bend_radius` | length, measured, else of the original |")
+	require.Contains(t, text, "| `node_length` | length, measured, else derived |")
+	require.Contains(t, text, "| `through` | part names, else of the original |  | labels of joints |")
+	require.Contains(t, text, "| `at` | point |  | sets x, y, z |")
 	require.Contains(t, text, "read in formulas as `cage.tubes`")
 	require.Contains(t, text, "Written `strap \"left shoulder\" { … }` inside `harness`, read in formulas as `harness.straps`")
 }

@@ -4,19 +4,21 @@ import "slices"
 
 // kindWords are the words for the kinds that are not a dimension, by Kind.
 var kindWords = [...]string{
-	KindCount:    "count",
-	KindDate:     "date",
-	KindText:     "text",
-	KindChoice:   "choice",
-	KindTruth:    "yes or no",
-	KindSize:     "tube size",
-	KindPartName: "part name",
+	KindCount:     "count",
+	KindDate:      "date",
+	KindText:      "text",
+	KindChoice:    "choice",
+	KindTruth:     "yes or no",
+	KindSize:      "tube size",
+	KindPartName:  "part name",
+	KindPartNames: "part names",
+	KindPoint:     "point",
 }
 
 // dimensionWords are the dimensions that a particular is most likely to have, for advice.
 var dimensionWords = []string{
 	"length", "mass", "area", "volume", "angle", "temperature", "pressure", "force", "torque", "time", "speed",
-	"rotational speed", "acceleration", "voltage", "current", "power", "mass per length", "second moment", "number",
+	"rotational speed", "acceleration", "voltage", "current", "power", "mass per length", "density", "second moment", "bending stiffness", "number",
 }
 
 // String returns the word for a kind as it is written in a particular: "yes or no". For a

@@ -16,27 +16,28 @@ type Dimension struct{ Length, Mass, Time, Angle, Temperature, Current int8 }
 
 // The dimensions that have a name. They are never written to.
 var (
-	Plain           = Dimension{}
-	Length          = Dimension{Length: 1}
-	Mass            = Dimension{Mass: 1}
-	Time            = Dimension{Time: 1}
-	Angle           = Dimension{Angle: 1}
-	Temperature     = Dimension{Temperature: 1}
-	Current         = Dimension{Current: 1}
-	Area            = Dimension{Length: 2}
-	Volume          = Dimension{Length: 3}
-	SecondMoment    = Dimension{Length: 4} // of the area of a section
-	Force           = Dimension{Length: 1, Mass: 1, Time: -2}
-	Torque          = Dimension{Length: 2, Mass: 1, Time: -2} // and energy
-	Pressure        = Dimension{Length: -1, Mass: 1, Time: -2}
-	Speed           = Dimension{Length: 1, Time: -1}
-	MassPerLength   = Dimension{Length: -1, Mass: 1}
-	Density         = Dimension{Length: -3, Mass: 1}
-	Power           = Dimension{Length: 2, Mass: 1, Time: -3}
-	Voltage         = Dimension{Length: 2, Mass: 1, Time: -3, Current: -1}
-	Acceleration    = Dimension{Length: 1, Time: -2}
-	RotationalSpeed = Dimension{Angle: 1, Time: -1}
-	Flow            = Dimension{Length: 3, Time: -1} // volume in a time
+	Plain            = Dimension{}
+	Length           = Dimension{Length: 1}
+	Mass             = Dimension{Mass: 1}
+	Time             = Dimension{Time: 1}
+	Angle            = Dimension{Angle: 1}
+	Temperature      = Dimension{Temperature: 1}
+	Current          = Dimension{Current: 1}
+	Area             = Dimension{Length: 2}
+	Volume           = Dimension{Length: 3}
+	SecondMoment     = Dimension{Length: 4} // of the area of a section
+	Force            = Dimension{Length: 1, Mass: 1, Time: -2}
+	Torque           = Dimension{Length: 2, Mass: 1, Time: -2} // and energy
+	Pressure         = Dimension{Length: -1, Mass: 1, Time: -2}
+	Speed            = Dimension{Length: 1, Time: -1}
+	MassPerLength    = Dimension{Length: -1, Mass: 1}
+	Density          = Dimension{Length: -3, Mass: 1}
+	Power            = Dimension{Length: 2, Mass: 1, Time: -3}
+	Voltage          = Dimension{Length: 2, Mass: 1, Time: -3, Current: -1}
+	Acceleration     = Dimension{Length: 1, Time: -2}
+	RotationalSpeed  = Dimension{Angle: 1, Time: -1}
+	Flow             = Dimension{Length: 3, Time: -1}          // volume in a time
+	BendingStiffness = Dimension{Length: 3, Mass: 1, Time: -2} // second moment times modulus of elasticity
 )
 
 // namedDimension joins a dimension with the word for it.
@@ -47,7 +48,7 @@ type namedDimension struct {
 
 // namedDimensions lists every dimension with a word of its own, base dimensions first
 // and in the order of the fields.
-func namedDimensions() [21]namedDimension {
+func namedDimensions() [22]namedDimension {
 	return [...]namedDimension{
 		{"length", Length}, {"mass", Mass}, {"time", Time}, {"angle", Angle},
 		{"temperature", Temperature}, {"current", Current},
@@ -56,6 +57,7 @@ func namedDimensions() [21]namedDimension {
 		{"mass per length", MassPerLength}, {"density", Density}, {"power", Power},
 		{"voltage", Voltage}, {"acceleration", Acceleration},
 		{"rotational speed", RotationalSpeed}, {"flow", Flow},
+		{"bending stiffness", BendingStiffness},
 	}
 }
 

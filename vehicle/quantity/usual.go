@@ -5,7 +5,7 @@ var usualUnits = map[Dimension]string{
 	Length: "mm", Area: "mm2", Volume: "l", SecondMoment: "mm4", Mass: "kg", Time: "s",
 	Angle: "deg", Temperature: "K", Current: "A", Force: "N", Torque: "N.m", Pressure: "MPa",
 	Speed: "km/h", MassPerLength: "kg/m", Density: "kg/m3", Power: "kW", Voltage: "V",
-	Acceleration: "g0", RotationalSpeed: "rpm", Flow: "l/min",
+	Acceleration: "g0", RotationalSpeed: "rpm", Flow: "l/min", BendingStiffness: "N.m2",
 }
 
 // UsualUnit returns the unit in which a figure is printed when no author chose one: the

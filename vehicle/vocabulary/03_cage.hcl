@@ -112,6 +112,55 @@ part "cage" {
     help      = "Inside width of the main hoop at the height of the crew's shoulders."
     how       = "Telescopic rod between the hoop's legs at the height of the harness bar."
   }
+  particular "datum" {
+    kind    = "choice"
+    choices = ["jig", "level floor", "on its wheels"]
+    stage   = "before cutting"
+    help    = "What the coordinates of the joints are measured from."
+    how     = "Write down how the car or cage stood while the joints were measured."
+  }
+  particular "origin" {
+    kind  = "text"
+    stage = "before cutting"
+    help  = "The place that all coordinates count from, and which way the axes point when not as usual."
+    how   = "Name a place that can be found again, such as the middle of the front axle line on the jig table."
+  }
+  particular "saw_kerf" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "0 mm to 10 mm"
+    measured  = false
+    stage     = "before cutting"
+    help      = "Width of the saw cut, for cutting lists."
+    how       = "Saw a slot in an offcut, feeler gauges or caliper in the slot."
+  }
+  particular "mass" {
+    kind      = "mass"
+    unit      = "kg"
+    plausible = "0 kg to 400 kg"
+    derived   = true
+    stage     = "before cutting"
+    help      = "Mass of all its tubes."
+    how       = "Weigh the bare cage, or what was cut off against what was bought."
+  }
+  particular "tube_length" {
+    kind      = "length"
+    unit      = "m"
+    plausible = "0 m to 500 m"
+    derived   = true
+    stage     = "before cutting"
+    help      = "Length of all tubes together, along their centrelines."
+    how       = "Add up the tubes as cut."
+  }
+  particular "longest_span" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "0 mm to 6000 mm"
+    derived   = true
+    stage     = "before cutting"
+    help      = "The longest stretch of any tube that nothing supports on its way."
+    how       = "Steel rule along the tube from joint to joint; a joint where another tube or a foot holds it ends the stretch."
+  }
 }
 
 part "certificate" {
@@ -259,5 +308,30 @@ part "door_aperture" {
     plausible = "400 mm to 1600 mm"
     help      = "Dimension H: height of the door opening."
     how       = "Sill to roof edge at the middle of the opening, seals off."
+  }
+  particular "corners" {
+    kind  = "part names"
+    names = "joint"
+    stage = "before cutting"
+    help  = "The four joints at its corners: lower front, upper front, upper rear, lower rear."
+    how   = "The letters on the drawing, beginning at the sill in front and going round by the roof."
+  }
+  particular "width" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "100 mm to 3000 mm"
+    derived   = true
+    stage     = "before cutting"
+    help      = "Least horizontal distance, fore and aft, between its front and rear side, between axes."
+    how       = "Steel rule level between the tubes at the bottom and at the top, the lesser one, one outside diameter added."
+  }
+  particular "height" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "100 mm to 2500 mm"
+    derived   = true
+    stage     = "before cutting"
+    help      = "Least vertical distance between its lower and upper side, between axes."
+    how       = "Steel rule upright between the tubes in front and behind, the lesser one, one outside diameter added."
   }
 }

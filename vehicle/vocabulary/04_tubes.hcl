@@ -1,24 +1,24 @@
 # Tube as it came from the stockist, tube as it stands in the car, and what joins it.
 
 choices "tube part" {
-  value "main hoop" { synonyms = ["main rollbar", "main roll hoop", "main roll bar", "B hoop", "rear hoop"] }
-  value "front hoop" { synonyms = ["front rollbar", "front roll hoop", "front roll bar", "A hoop"] }
-  value "lateral hoop" { synonyms = ["lateral rollbar", "lateral roll hoop", "side hoop"] }
-  value "lateral half-hoop" { synonyms = ["lateral half-rollbar", "half hoop", "side half-hoop"] }
-  value "longitudinal member" { synonyms = ["longitudinal", "roof side bar"] }
-  value "transverse member" { synonyms = ["transverse", "roof cross bar", "windscreen cross bar", "windscreen header"] }
-  value "backstay" { synonyms = ["rear brace", "rear stay", "backstays", "back stay"] }
-  value "hoop diagonal" { synonyms = ["main hoop diagonal", "diagonal", "diagonal member"] }
-  value "backstay diagonal" { synonyms = ["rear diagonal", "backstay cross"] }
-  value "door bar" { synonyms = ["door bars", "side bar", "side protection bar", "door cross", "side impact bar"] }
-  value "roof diagonal" { synonyms = ["roof reinforcement", "roof bar"] }
-  value "windscreen pillar reinforcement" { synonyms = ["A pillar reinforcement", "pillar reinforcement", "windscreen pillar bar"] }
+  value "main hoop" { synonyms = ["main rollbar", "main roll hoop", "main roll bar", "B hoop", "B-pillar hoop", "rear hoop"] }
+  value "front hoop" { synonyms = ["front rollbar", "front roll hoop", "front roll bar", "A hoop", "A-pillar hoop", "windshield hoop"] }
+  value "lateral hoop" { synonyms = ["lateral rollbar", "lateral roll hoop", "side hoop", "side rollbar", "side roll hoop"] }
+  value "lateral half-hoop" { synonyms = ["lateral half-rollbar", "half hoop", "side half-hoop", "lateral half-roll hoop", "A-pillar tube", "down bar", "downbar"] }
+  value "longitudinal member" { synonyms = ["longitudinal", "roof side bar", "halo side bar", "roof rail"] }
+  value "transverse member" { synonyms = ["transverse", "roof cross bar", "windscreen cross bar", "windscreen header", "windshield header", "windshield bar", "front header bar"] }
+  value "backstay" { synonyms = ["rear brace", "rear stay", "backstays", "back stay", "rear down tube", "rear down bar", "main hoop brace", "rear support"] }
+  value "hoop diagonal" { synonyms = ["main hoop diagonal", "diagonal", "diagonal member", "main hoop diagonal brace", "diagonal brace"] }
+  value "backstay diagonal" { synonyms = ["rear diagonal", "backstay cross", "rear brace diagonal", "rear X brace"] }
+  value "door bar" { synonyms = ["door bars", "side bar", "side protection bar", "door cross", "side impact bar", "side intrusion bar", "door X"] }
+  value "roof diagonal" { synonyms = ["roof reinforcement", "roof bar", "roof X", "roof cross", "roof V"] }
+  value "windscreen pillar reinforcement" { synonyms = ["A pillar reinforcement", "pillar reinforcement", "windscreen pillar bar", "windshield pillar reinforcement", "A-pillar support"] }
   value "door bar support" { synonyms = ["anti-intrusion bar", "door bar strut"] }
-  value "harness bar" { synonyms = ["belt bar", "harness transverse bar", "shoulder strap bar", "harness tube"] }
-  value "dash bar" { synonyms = ["scuttle bar", "steering column bar", "dashboard bar"] }
-  value "front strut brace" { synonyms = ["front suspension brace", "bulkhead brace", "front strut bar"] }
-  value "rear strut brace" { synonyms = ["rear suspension brace", "rear strut bar"] }
-  value "sill bar" { synonyms = ["floor bar"] }
+  value "harness bar" { synonyms = ["belt bar", "harness transverse bar", "shoulder strap bar", "harness tube", "shoulder harness bar", "shoulder bar"] }
+  value "dash bar" { synonyms = ["scuttle bar", "steering column bar", "dashboard bar", "knee bar"] }
+  value "front strut brace" { synonyms = ["front suspension brace", "bulkhead brace", "front strut bar", "firewall brace"] }
+  value "rear strut brace" { synonyms = ["rear suspension brace", "rear strut bar", "shock tower bar"] }
+  value "sill bar" { synonyms = ["floor bar", "rocker bar"] }
   value "corner brace" { synonyms = ["corner reinforcement", "junction reinforcement"] }
   value "seat bar" { synonyms = ["seat tube", "seat cross tube"] }
   value "other" { means = "another member; name it in a note" }
@@ -53,6 +53,20 @@ part "tube_stock" {
     measured  = false
     help      = "Wall thickness as ordered."
     how       = "Second figure of the size on the delivery note; a gauge number needs to say bwg or swg."
+  }
+  particular "bar_length" {
+    kind      = "length"
+    unit      = "m"
+    plausible = "0.2 m to 15 m"
+    measured  = false
+    help      = "Length of one bar as supplied."
+    how       = "Tape along one bar, both ends sawn square."
+  }
+  particular "bars" {
+    kind      = "count"
+    plausible = "0 to 500"
+    help      = "How many bars were bought."
+    how       = "Count them on delivery against the delivery note."
   }
   particular "size" {
     kind  = "tube size"
@@ -167,6 +181,24 @@ part "tube_stock" {
     help       = "Elongation after fracture of this cast."
     how        = "Column A of the certificate; A5 and A80 are different gauge lengths, write which in a note."
   }
+  particular "density" {
+    kind       = "density"
+    unit       = "kg/m3"
+    plausible  = "1500 kg/m3 to 9000 kg/m3"
+    measured   = false
+    changeable = false
+    help       = "Density of the material; steel is 7850 kg/m3 where nothing is stated."
+    how        = "Weigh a metre of it and divide by the section's area."
+  }
+  particular "elasticity" {
+    kind       = "pressure"
+    unit       = "GPa"
+    plausible  = "20 GPa to 250 GPa"
+    measured   = false
+    changeable = false
+    help       = "Modulus of elasticity; steel is 210 GPa where nothing is stated."
+    how        = "From the data sheet of the material; all steels are within a few hundredths of each other."
+  }
   particular "carbon_content" {
     kind       = "number"
     unit       = "%"
@@ -199,6 +231,22 @@ part "tube_stock" {
     help = "Whether it came with a coating, such as zinc."
     how  = "A drop of copper sulphate solution turns bare steel copper red and zinc black; zinc has to come off before welding."
   }
+  particular "length_used" {
+    kind      = "length"
+    unit      = "m"
+    plausible = "0 m to 500 m"
+    derived   = true
+    help      = "Length of all tubes that are cut from it, along their centrelines."
+    how       = "Add up the pieces sawn from its bars, offcuts left out."
+  }
+  particular "mass_used" {
+    kind      = "mass"
+    unit      = "kg"
+    plausible = "0 kg to 400 kg"
+    derived   = true
+    help      = "Mass of all tubes that are cut from it."
+    how       = "Weigh what was cut."
+  }
 }
 
 part "tube" {
@@ -210,31 +258,51 @@ part "tube" {
   help   = "One tube of the cage, from weld to weld; the label is its number on the drawing."
 
   particular "part" {
-    kind    = "choice"
-    choices = "tube part"
-    stage   = "before cutting"
-    help    = "Which member of the cage it is."
-    how     = "Hold the rulebook's drawing beside it; a hoop keeps its name although other tubes land on it."
+    kind     = "choice"
+    choices  = "tube part"
+    stage    = "before cutting"
+    mirrored = true
+    help     = "Which member of the cage it is."
+    how      = "Hold the rulebook's drawing beside it; a hoop keeps its name although other tubes land on it."
   }
   particular "stock" {
-    kind  = "part name"
-    names = "tube_stock"
-    stage = "before cutting"
-    help  = "The delivery it was cut from."
-    how   = "Paint-mark every length with its stock's label on delivery and copy the mark on each piece before it is cut off."
+    kind     = "part name"
+    names    = "tube_stock"
+    stage    = "before cutting"
+    mirrored = true
+    help     = "The delivery it was cut from."
+    how      = "Paint-mark every length with its stock's label on delivery and copy the mark on each piece before it is cut off."
+  }
+  particular "through" {
+    kind     = "part names"
+    names    = "joint"
+    mirrored = true
+    stage    = "before cutting"
+    help     = "The joints its centreline goes through, from one end to the other."
+    how      = "The letters on the drawing in order: both ends, every bend, and where it matters the places where others land on it."
+  }
+  particular "die" {
+    kind     = "part name"
+    names    = "die"
+    mirrored = true
+    stage    = "before cutting"
+    help     = "The die it is bent with."
+    how      = "Painted on the tube beside the bend marks."
   }
   particular "mandatory" {
-    kind  = "yes or no"
-    stage = "before cutting"
-    help  = "Whether the rulebook demands this tube rather than allowing it."
-    how   = "Look it up in the rulebook's list of mandatory members for this class and build year."
+    kind     = "yes or no"
+    stage    = "before cutting"
+    mirrored = true
+    help     = "Whether the rulebook demands this tube rather than allowing it."
+    how      = "Look it up in the rulebook's list of mandatory members for this class and build year."
   }
   particular "ordered" {
-    kind  = "tube size"
-    fills = ["ordered_outside", "ordered_wall"]
-    stage = "before cutting"
-    help  = "Size as bought, when the tube has no stock."
-    how   = "From the invoice of that single length."
+    kind     = "tube size"
+    fills    = ["ordered_outside", "ordered_wall"]
+    stage    = "before cutting"
+    mirrored = true
+    help     = "Size as bought, when the tube has no stock."
+    how      = "From the invoice of that single length."
   }
   particular "ordered_outside" {
     kind      = "length"
@@ -243,6 +311,7 @@ part "tube" {
     inherits  = "stock"
     measured  = false
     stage     = "before cutting"
+    mirrored  = true
     help      = "Outside diameter as bought; the stock's unless stated here."
     how       = "First figure of the size on the invoice of that single length."
   }
@@ -253,6 +322,7 @@ part "tube" {
     inherits  = "stock"
     measured  = false
     stage     = "before cutting"
+    mirrored  = true
     help      = "Wall thickness as bought; the stock's unless stated here."
     how       = "Second figure of the size on that invoice; a gauge without bwg or swg is not a size."
   }
@@ -332,6 +402,28 @@ part "tube" {
     help       = "Elongation after fracture; the stock's unless stated here."
     how        = "Fit the broken halves of the tested offcut together and measure between the gauge marks."
   }
+  particular "density" {
+    kind       = "density"
+    unit       = "kg/m3"
+    plausible  = "1500 kg/m3 to 9000 kg/m3"
+    inherits   = "stock"
+    measured   = false
+    changeable = false
+    stage      = "before cutting"
+    help       = "Density of the material; the stock's unless stated here."
+    how        = "Weigh an offcut of known length and divide by the section's area."
+  }
+  particular "elasticity" {
+    kind       = "pressure"
+    unit       = "GPa"
+    plausible  = "20 GPa to 250 GPa"
+    inherits   = "stock"
+    measured   = false
+    changeable = false
+    stage      = "before cutting"
+    help       = "Modulus of elasticity; the stock's unless stated here."
+    how        = "From the data sheet of the material of this tube."
+  }
   particular "carbon_content" {
     kind       = "number"
     unit       = "%"
@@ -381,7 +473,8 @@ part "tube" {
   }
   particular "bends" {
     kind      = "count"
-    plausible = "0 to 12"
+    plausible = "0 to 40"
+    derived   = true
     help      = "How many bends it has."
     how       = "Run a straight edge along it and count each place where the axis turns, however slightly."
   }
@@ -390,6 +483,7 @@ part "tube" {
     unit          = "mm"
     plausible     = "15 mm to 2000 mm"
     may_be_absent = true
+    mirrored      = true
     help          = "Least centre-line radius of its bends; none when it is straight."
     how           = "Radius of the bender's former as stamped on it; on a built cage a card template on the inside of the bend plus half the outside diameter."
   }
@@ -414,6 +508,7 @@ part "tube" {
     unit          = "deg"
     plausible     = "0 deg to 180 deg"
     may_be_absent = true
+    derived       = true
     help          = "How far its sharpest bend turns; none when it is straight."
     how           = "Protractor or digital level on both straight legs beside the bend, the difference of the two."
   }
@@ -438,16 +533,157 @@ part "tube" {
     how       = "Strip paint in a strip along it, or magnetic powder over the whole length of a hoop: a butt weld dressed flush shows only so."
   }
   particular "straight" {
-    kind = "yes or no"
-    help = "Whether its axis is a straight line from end to end."
-    how  = "Tight cord along it from joint to joint, feeler where the cord lifts."
+    kind    = "yes or no"
+    derived = true
+    help    = "Whether its axis is a straight line from end to end."
+    how     = "Tight cord along it from joint to joint, feeler where the cord lifts."
   }
   particular "angle_to_vertical" {
     kind      = "angle"
     unit      = "deg"
     plausible = "0 deg to 90 deg"
-    help      = "Angle between its axis and the vertical, car level."
+    derived   = true
+    help      = "Angle between its axis and the vertical, car level: of the straight from its first to its last joint."
     how       = "Digital level along a straight stretch, read against a level laid across the sills."
+  }
+  particular "angle_to_horizontal" {
+    kind      = "angle"
+    unit      = "deg"
+    plausible = "0 deg to 90 deg"
+    derived   = true
+    stage     = "before cutting"
+    help      = "Angle between the straight from its first to its last joint and the horizontal."
+    how       = "Digital level along the tube where it is straight, zeroed on the sills."
+  }
+  particular "side_angle_to_vertical" {
+    kind      = "angle"
+    unit      = "deg"
+    plausible = "0 deg to 90 deg"
+    derived   = true
+    stage     = "before cutting"
+    help      = "The same to the vertical, as seen from the side."
+    how       = "Photo from square beside the car, or the level turned into the plane along the car."
+  }
+  particular "side_angle_to_horizontal" {
+    kind      = "angle"
+    unit      = "deg"
+    plausible = "0 deg to 90 deg"
+    derived   = true
+    stage     = "before cutting"
+    help      = "The same to the horizontal, as seen from the side."
+    how       = "Digital level along the tube, its face held in the plane along the car."
+  }
+  particular "front_angle_to_vertical" {
+    kind      = "angle"
+    unit      = "deg"
+    plausible = "0 deg to 90 deg"
+    derived   = true
+    stage     = "before cutting"
+    help      = "The same to the vertical, as seen from the front."
+    how       = "Digital level, its face held across the car."
+  }
+  particular "front_angle_to_horizontal" {
+    kind      = "angle"
+    unit      = "deg"
+    plausible = "0 deg to 90 deg"
+    derived   = true
+    stage     = "before cutting"
+    help      = "The same to the horizontal, as seen from the front."
+    how       = "Digital level, its face held across the car, zeroed on the floor."
+  }
+  particular "node_length" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "1 mm to 20000 mm"
+    derived   = true
+    stage     = "before cutting"
+    help      = "Length from joint to joint, corners and all."
+    how       = "Steel rule from centreline to centreline, along the straights as if the bends had corners."
+  }
+  particular "developed_length" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "1 mm to 20000 mm"
+    derived   = true
+    stage     = "before cutting"
+    help      = "Length along its centreline, straights and arcs, from the first joint to the last."
+    how       = "Flexible tape along the outside of the tube, checked against the tube before bending."
+  }
+  particular "bend_radius_ratio" {
+    kind      = "number"
+    plausible = "0.2 to 200"
+    derived   = true
+    stage     = "before cutting"
+    help      = "Its bend radius divided by its outside diameter."
+    how       = "Both as measured, the one divided by the other."
+  }
+  particular "mass" {
+    kind      = "mass"
+    unit      = "kg"
+    plausible = "0 kg to 200 kg"
+    derived   = true
+    stage     = "before cutting"
+    help      = "Mass of the tube over its developed length."
+    how       = "Hang it on a scale before it is welded in."
+  }
+  particular "section_area" {
+    kind      = "area"
+    unit      = "mm2"
+    plausible = "10 mm2 to 5000 mm2"
+    derived   = true
+    measured  = false
+    stage     = "before cutting"
+    help      = "Area of its section."
+    how       = "From its size: 3.1416 times the wall times the outside diameter less one wall."
+  }
+  particular "second_moment" {
+    kind      = "second moment"
+    unit      = "cm4"
+    plausible = "0.01 cm4 to 1100 cm4"
+    derived   = true
+    measured  = false
+    stage     = "before cutting"
+    help      = "Second moment of area of its section."
+    how       = "From the tables of its standard, by size."
+  }
+  particular "section_modulus" {
+    kind      = "volume"
+    unit      = "cm3"
+    plausible = "0.01 cm3 to 200 cm3"
+    derived   = true
+    measured  = false
+    stage     = "before cutting"
+    help      = "Elastic section modulus of its section."
+    how       = "Second moment by its table, divided by half the outside diameter."
+  }
+  particular "bending_stiffness" {
+    kind      = "bending stiffness"
+    unit      = "N.m2"
+    plausible = "1 N.m2 to 3000 kN.m2"
+    derived   = true
+    measured  = false
+    stage     = "before cutting"
+    help      = "Second moment of area times modulus of elasticity."
+    how       = "From the size and the material; the sag of an offcut under a weight at its middle shows it."
+  }
+  particular "yield_moment" {
+    kind      = "torque"
+    unit      = "N.m"
+    plausible = "1 N.m to 400 kN.m"
+    derived   = true
+    measured  = false
+    stage     = "before cutting"
+    help      = "Bending moment at which its outermost fibre yields: section modulus times yield strength."
+    how       = "From the size and the yield strength on the certificate; an offcut bent until it stays bent shows it."
+  }
+  particular "unsupported_span" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "0 mm to 20000 mm"
+    derived   = true
+    stage     = "before cutting"
+    help      = "The longest stretch of it that nothing supports on its way."
+    how       = "Chalk every place where another tube or a foot holds it, rule between the two farthest neighbours."
   }
   particular "contains_fluid" {
     kind = "yes or no"

@@ -16,25 +16,45 @@ part "foot" {
     value "lateral hoop leg" { synonyms = ["lateral hoop", "lateral rollbar leg", "lateral half-hoop leg"] }
     value "backstay" { synonyms = ["rear brace", "backstay foot"] }
     value "other" { synonyms = ["extra foot"] }
-    help = "What stands on it."
-    how  = "Follow the tube up from the foot to the first hoop."
+    mirrored = true
+    help     = "What stands on it."
+    how      = "Follow the tube up from the foot to the first hoop."
   }
   particular "tube" {
-    kind  = "part name"
-    names = "tube"
-    help  = "The tube that stands on it."
-    how   = "The number painted on the tube just above the foot."
+    kind     = "part name"
+    names    = "tube"
+    mirrored = true
+    help     = "The tube that stands on it."
+    how      = "The number painted on the tube just above the foot."
+  }
+  particular "joint" {
+    kind     = "part name"
+    names    = "joint"
+    mirrored = true
+    stage    = "before cutting"
+    help     = "The joint it holds to the shell."
+    how      = "The letter on the drawing where the tube's centreline comes down."
+  }
+  particular "shape" {
+    kind     = "choice"
+    choices  = ["flat", "boxed"]
+    mirrored = true
+    stage    = "before cutting"
+    help     = "Whether it is flat or boxed around a corner of the shell."
+    how      = "Look at it from the side: one plane, or faces on two sides at least."
   }
   particular "fixing" {
-    kind    = "choice"
-    choices = ["welded", "bolted", "welded and bolted"]
-    help    = "How the foot is fixed to its plate."
-    how     = "Look from under the car too: bolt heads there mean bolted, whatever sealer covers them."
+    kind     = "choice"
+    choices  = ["welded", "bolted", "welded and bolted"]
+    mirrored = true
+    help     = "How the foot is fixed to its plate."
+    how      = "Look from under the car too: bolt heads there mean bolted, whatever sealer covers them."
   }
   particular "foot_thickness" {
     kind      = "length"
     unit      = "mm"
     plausible = "1 mm to 15 mm"
+    mirrored  = true
     help      = "Thickness of the foot welded to the tube."
     how       = "Caliper at the edge of the foot beside the bolt, burr filed off."
   }
@@ -52,10 +72,25 @@ part "foot" {
     help      = "Area of the reinforcement plate, folded parts laid flat."
     how       = "From the card template it was cut by; length times width only for a true rectangle, holes not deducted."
   }
+  particular "contact_length" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "10 mm to 600 mm"
+    help      = "Longer side of a rectangular plate where it touches the shell."
+    how       = "Steel rule along the side that lies on the shell, folds left out."
+  }
+  particular "contact_width" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "10 mm to 600 mm"
+    help      = "Shorter side of that rectangle."
+    how       = "Steel rule square to the longer side, on the shell."
+  }
   particular "plate_contact_area" {
     kind      = "area"
     unit      = "cm2"
     plausible = "5 cm2 to 1500 cm2"
+    derived   = true
     help      = "Area of the plate that touches the shell."
     how       = "Engineer's blue on the plate, press it on, measure what comes off on the shell; bridged swages do not count."
   }
@@ -134,8 +169,17 @@ part "gusset" {
     value "bent sheet" { synonyms = ["U sheet", "folded sheet", "folded plate"] }
     value "flat plate" { synonyms = ["flat plates"] }
     value "tube" { synonyms = ["round tube"] }
-    help = "What it is made from."
-    how  = "Look at it from the open side: one folded sheet around the corner, flat plates, or a short tube."
+    mirrored = true
+    help     = "What it is made from."
+    how      = "Look at it from the open side: one folded sheet around the corner, flat plates, or a short tube."
+  }
+  particular "joint" {
+    kind     = "part name"
+    names    = "joint"
+    mirrored = true
+    stage    = "before cutting"
+    help     = "The joint it reinforces."
+    how      = "The letter on the drawing at its corner."
   }
   particular "junction" {
     kind = "text"
@@ -197,10 +241,18 @@ part "padding" {
   help   = "Padding on a stretch of the cage."
 
   particular "tube" {
-    kind  = "part name"
-    names = "tube"
-    help  = "The tube it covers."
-    how   = "Pull the padding back at one end and read the tube's number."
+    kind     = "part name"
+    names    = "tube"
+    mirrored = true
+    help     = "The tube it covers."
+    how      = "Pull the padding back at one end and read the tube's number."
+  }
+  particular "between" {
+    kind     = "part names"
+    names    = "joint"
+    mirrored = true
+    help     = "The two joints between which it covers the tube."
+    how      = "The letters on the drawing next to its two ends; put a joint of its own where it ends on the way."
   }
   particular "standard" {
     kind    = "choice"
@@ -219,6 +271,7 @@ part "padding" {
     kind      = "length"
     unit      = "mm"
     plausible = "20 mm to 3000 mm"
+    derived   = true
     help      = "Length of tube that is covered."
     how       = "Tape along the padding, gaps between pieces left out."
   }

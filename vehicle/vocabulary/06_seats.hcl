@@ -127,6 +127,37 @@ part "seat" {
     help          = "From the occupant's chest to the wheel's rim; none on the side without a wheel."
     how           = "Driver belted in, wheel straight, rule from the buckle's height to the rim."
   }
+  particular "reference" {
+    kind  = "point"
+    fills = ["reference_x", "reference_y", "reference_z"]
+    stage = "before trim"
+    help  = "The lowest place of the squab at its middle, on the axes of the cage."
+    how   = "Plumb bob and height gauge from the cage's datum, seat in its place, cushion out."
+  }
+  particular "reference_x" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "-6000 mm to 6000 mm"
+    stage     = "before trim"
+    help      = "How far its reference is forward of the origin; behind it is negative."
+    how       = "Plumb bob from the squab's lowest place to a chalk line on the floor, tape along the line."
+  }
+  particular "reference_y" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "-6000 mm to 6000 mm"
+    stage     = "before trim"
+    help      = "How far its reference is to the left of the origin; to the right is negative."
+    how       = "Square from a cord along the middle of the car to the middle of the squab."
+  }
+  particular "reference_z" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "-6000 mm to 6000 mm"
+    stage     = "before trim"
+    help      = "How far its reference is above the origin; below it is negative."
+    how       = "Height gauge from the cage's datum through the seat's opening."
+  }
 }
 
 part "seat_mount" {

@@ -63,8 +63,18 @@ part "harness" {
     unit      = "mm"
     plausible = "0 mm to 700 mm"
     stage     = "before trim"
+    derived   = true
     help      = "Distance between the two shoulder straps where they end on the car."
     how       = "Rule between the middles of the straps on the bar, or between bolt centres."
+  }
+  particular "shoulder_spread" {
+    kind      = "angle"
+    unit      = "deg"
+    plausible = "0 deg to 180 deg"
+    derived   = true
+    stage     = "before trim"
+    help      = "Angle between the two shoulder straps, seen from above."
+    how       = "Cord along each strap, photo from straight above, protractor on the photo."
   }
   particular "shoulder_distance_behind_seat" {
     kind      = "length"
@@ -144,6 +154,7 @@ part "strap" {
     unit      = "deg"
     plausible = "-90 deg to 90 deg"
     stage     = "before trim"
+    derived   = true
     help      = "Angle below the horizontal at which it leaves the occupant; above is negative."
     how       = "Occupant belted in tight, digital level along the strap: from the backrest's rim for a shoulder strap, from the hip for a lap strap."
   }
@@ -152,8 +163,71 @@ part "strap" {
     unit      = "deg"
     plausible = "0 deg to 90 deg"
     stage     = "before trim"
+    derived   = true
     help      = "Angle to the seat's centre line, seen from above; apart and together count alike."
     how       = "Cord along the seat's centre line, protractor between cord and strap, from above."
+  }
+  particular "leaves_body" {
+    kind  = "point"
+    fills = ["leaves_body_x", "leaves_body_y", "leaves_body_z"]
+    stage = "before trim"
+    help  = "Where it leaves the occupant, at the shoulder or hip, on the axes of the cage."
+    how   = "Occupant belted in tight: plumb bob and height gauge from the cage's datum to the strap's last touch."
+  }
+  particular "leaves_body_x" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "-6000 mm to 6000 mm"
+    stage     = "before trim"
+    help      = "How far the strap's last touch is forward of the origin; behind it is negative."
+    how       = "Plumb bob from the shoulder or hip to a chalk line on the floor, occupant belted in."
+  }
+  particular "leaves_body_y" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "-6000 mm to 6000 mm"
+    stage     = "before trim"
+    help      = "How far the strap's last touch is to the left of the origin; to the right is negative."
+    how       = "Square from the cord along the middle of the car to the strap's middle on the body."
+  }
+  particular "leaves_body_z" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "-6000 mm to 6000 mm"
+    stage     = "before trim"
+    help      = "How far the strap's last touch is above the origin; below it is negative."
+    how       = "Laser line level with the strap's last touch, height gauge to it."
+  }
+  particular "anchor_at" {
+    kind  = "point"
+    fills = ["anchor_at_x", "anchor_at_y", "anchor_at_z"]
+    stage = "before trim"
+    help  = "Where it ends on the car or goes round the harness bar, on the axes of the cage."
+    how   = "To the middle of the bolt, or to where the strap first touches the bar."
+  }
+  particular "anchor_at_x" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "-6000 mm to 6000 mm"
+    stage     = "before trim"
+    help      = "How far the anchorage is forward of the origin; behind it is negative."
+    how       = "Plumb bob from the bolt, or from the bar's front where the strap touches it, to the chalk line."
+  }
+  particular "anchor_at_y" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "-6000 mm to 6000 mm"
+    stage     = "before trim"
+    help      = "How far the anchorage is to the left of the origin; to the right is negative."
+    how       = "Square from the cord along the middle of the car to the bolt or to the strap's middle on the bar."
+  }
+  particular "anchor_at_z" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "-6000 mm to 6000 mm"
+    stage     = "before trim"
+    help      = "How far the anchorage is above the origin; below it is negative."
+    how       = "Height gauge from the datum to the bolt's middle, or to the top of the bar."
   }
 }
 

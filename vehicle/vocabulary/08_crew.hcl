@@ -21,6 +21,57 @@ part "crew_member" {
   }
 }
 
+part "head" {
+  plural = "heads"
+  labels = "crew place"
+  place  = "cockpit"
+  stage  = "before trim"
+  help   = "Where the helmet of one of the crew is, seated and belted in."
+
+  particular "top" {
+    kind  = "point"
+    fills = ["top_x", "top_y", "top_z"]
+    help  = "The highest place of the helmet, on the axes of the cage."
+    how   = "Person belted in with the helmet on, head against the rest: height gauge and plumb bob from the cage's datum."
+  }
+  particular "top_x" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "-6000 mm to 6000 mm"
+    help      = "How far the top is forward of the origin; behind it is negative."
+    how       = "Plumb bob from the helmet's highest place through the open door to a chalk line."
+  }
+  particular "top_y" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "-6000 mm to 6000 mm"
+    help      = "How far the top is to the left of the origin; to the right is negative."
+    how       = "Square from a cord along the middle of the roof to the helmet's highest place."
+  }
+  particular "top_z" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "-6000 mm to 6000 mm"
+    help      = "How far the top is above the origin; below it is negative."
+    how       = "Straight edge level on the helmet, height gauge from the datum to its underside."
+  }
+  particular "helmet_radius" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "80 mm to 250 mm"
+    help      = "Radius of the ball that the helmet is taken as."
+    how       = "Half the helmet's greatest width, caliper or two squares on a table."
+  }
+  particular "clearance" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "-500 mm to 3000 mm"
+    derived   = true
+    help      = "Distance from the helmet, taken as that ball, to the nearest tube's surface; negative where they touch."
+    how       = "Slip of card and rule between the helmet and the nearest tube, padding left out."
+  }
+}
+
 part "helmet" {
   within = "crew_member"
   place  = "crew"
