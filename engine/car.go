@@ -24,6 +24,10 @@ type Car struct {
 	several []severalReadings // particulars with more than one reading
 	bases   map[*vehicle.Part]int32
 	parts   map[int32]*vehicle.Part // by base
+
+	derivations []*derived
+	derived     map[int32]*derived // by the cell of what it gives
+	shapes      map[shapeKey]*shape
 }
 
 // severalReadings is a particular that was read more than once.
@@ -38,6 +42,7 @@ type laying struct {
 	car     *Car
 	mean    bool
 	pending []inherited
+	listOf  map[*vehicle.PartList]int32
 }
 
 // An inherited reference is settled once all parts are laid out.
@@ -50,7 +55,7 @@ type inherited struct {
 // Car lays out a build sheet for the program. The sheet must be of the vocabulary of the
 // program's rulebook.
 func (p *Program) Car(sheet *vehicle.Sheet) *Car {
-	l := &laying{g: p.ground.copy(), car: &Car{Sheet: sheet, bases: map[*vehicle.Part]int32{}, parts: map[int32]*vehicle.Part{}}, mean: p.Book.MeanOfReadings}
+	l := &laying{g: p.ground.copy(), car: newCar(sheet), mean: p.Book.MeanOfReadings, listOf: map[*vehicle.PartList]int32{}}
 	l.part(sheet.Root, sheet.Root.Type, isThere)
 	for _, x := range l.pending {
 		l.g.refs[x.ref] = l.g.refs[l.car.bases[x.holder]+particularOffset(x.particular)]
@@ -59,7 +64,16 @@ func (p *Program) Car(sheet *vehicle.Sheet) *Car {
 	c.full, c.refs, c.lists, c.texts, c.spelt, c.origins, c.numbers = l.g.cells, l.g.refs, l.g.lists, l.g.texts, l.g.spelt, l.g.origins, l.g.numbers
 	c.read = slices.Clone(c.full)
 	l.collapse()
+	l.derive()
+	l.shape(sheet.Root)
 	return c
+}
+
+func newCar(sheet *vehicle.Sheet) *Car {
+	return &Car{
+		Sheet: sheet, bases: map[*vehicle.Part]int32{}, parts: map[int32]*vehicle.Part{},
+		derived: map[int32]*derived{}, shapes: map[shapeKey]*shape{},
+	}
 }
 
 // copy is a ground that a car may be laid out on.
@@ -107,8 +121,8 @@ func (l *laying) particular(p *vehicle.Part, x *vehicle.Particular, ref int32) {
 	if holder == p && v.State == vehicle.Nothing && x.Inherits != "" {
 		// A stock that does not state it either is still where it has to be recorded, once
 		// for all tubes that are cut from it.
-		if named := p.Values[p.Type.Particular(x.Inherits).Index].Named; named != nil {
-			holder = named
+		if by, _ := p.Value(p.Type.Particular(x.Inherits)); by.Named != nil {
+			holder = by.Named
 		}
 	}
 	if holder != p {
@@ -247,6 +261,7 @@ func (l *laying) child(p *vehicle.Part, t *vehicle.PartType, base int32, lacks l
 func (l *laying) several(p *vehicle.Part, parts *vehicle.PartList, t *vehicle.PartType, base int32, absent lacking) {
 	at := int32(len(l.g.lists))
 	l.g.lists = append(l.g.lists, list{})
+	l.listOf[parts] = at
 	made := list{of: t, says: parts, within: p, complete: absent == surelyLacks}
 	if parts != nil {
 		for _, part := range parts.Parts {
@@ -268,7 +283,7 @@ func (c *Car) machine(p *Program, asRead bool, on quantity.Day) *machine {
 	if asRead {
 		cells = c.read
 	}
-	m := &machine{cells: slices.Clone(cells), refs: c.refs, lists: c.lists, texts: c.texts, slots: make([]slot, p.slots), limit: stepLimit}
+	m := &machine{cells: slices.Clone(cells), refs: c.refs, lists: c.lists, texts: c.texts, derived: c.derived, shapes: c.shapes, slots: make([]slot, p.slots), limit: stepLimit}
 	for i := range moments {
 		m.cells[i].low, m.cells[i].high = float64(on), float64(on)
 		m.cells[i].label = float64(on)

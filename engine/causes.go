@@ -24,7 +24,7 @@ func (m *machine) causesOf(n truthNode) []rawCause {
 		if !counts || kind == Missing && !alone && !m.matters(n, s, i) {
 			continue
 		}
-		causes = append(causes, rawCause{kind: kind, cell: s.touched[i].cell, list: -1})
+		causes = m.blamed(causes, kind, s.touched[i].cell)
 	}
 	for _, u := range s.unknown {
 		// That a list may be empty follows from what its members hang on, where that is told.
@@ -41,8 +41,28 @@ func (m *machine) causesOf(n truthNode) []rawCause {
 	return causes
 }
 
+// blamed adds a cell to the causes. Where a figure that follows from others is missing, it
+// is those others that are missing, or the lists that may hold more.
+func (m *machine) blamed(causes []rawCause, kind CauseKind, at int32) []rawCause {
+	d := m.derived[at]
+	if d == nil || kind != Missing {
+		return append(causes, rawCause{kind: kind, cell: at, list: -1})
+	}
+	for _, from := range m.missing(d) {
+		causes = append(causes, rawCause{kind: Missing, cell: from, list: -1})
+	}
+	for _, list := range d.lists {
+		causes = append(causes, rawCause{kind: UnknownOthers, cell: -1, list: list})
+	}
+	if d.known {
+		// All that it could follow from is there, and nothing follows.
+		causes = append(causes, rawCause{kind: Missing, cell: at, list: -1})
+	}
+	return causes
+}
+
 func (u unknown) cause() rawCause {
-	return rawCause{kind: u.kind, cell: -1, list: u.list, label: u.label}
+	return rawCause{kind: u.kind, cell: u.cell, list: u.list, label: u.label}
 }
 
 // everyMissing names all that is missing where none matters alone.
@@ -50,7 +70,7 @@ func (m *machine) everyMissing(s *survey) []rawCause {
 	var causes []rawCause
 	for i := range s.touched {
 		if kind, counts := m.causeKind(&s.touched[i]); counts {
-			causes = append(causes, rawCause{kind: kind, cell: s.touched[i].cell, list: -1})
+			causes = m.blamed(causes, kind, s.touched[i].cell)
 		}
 	}
 	return causes

@@ -15,6 +15,8 @@ type checker struct {
 	request Request
 	full    *machine // with tolerances
 	read    *machine // as read
+
+	hangs []*derived // what the clause that is worked reads and may hang on several readings
 }
 
 func (p *Program) checker(c *Car, r Request) *checker {

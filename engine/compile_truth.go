@@ -44,6 +44,8 @@ func (c *compiler) truthOf(n rules.Node) truthNode {
 		return made
 	case *rules.Compare:
 		return c.compare(n)
+	case *rules.Call:
+		return c.meet(n)
 	case *rules.Within:
 		return c.within(n)
 	case *rules.CountBetween:

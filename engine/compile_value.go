@@ -48,6 +48,9 @@ func (c *compiler) numberOf(n rules.Node) numberNode {
 		}
 		return &otherwiseNumber{at, c.number(n.Else)}
 	case *rules.Call:
+		if n.Function.Code >= rules.FunctionDistance {
+			return c.geometric(n)
+		}
 		return c.call(n)
 	case *rules.Gather:
 		list, release := c.gathered(n.List)

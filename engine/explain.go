@@ -16,6 +16,7 @@ type explainer struct {
 	m       *machine
 	car     *Car
 	walked  int  // nodes explained so far
+	roots   bool // tell of a figure that follows from others what those are
 	negated bool // under an odd number of negations: what is asked for is that it does not hold
 }
 
@@ -74,6 +75,9 @@ func (x *explainer) walk(t *trace) finding {
 	case *rules.Mention:
 		f.work.Note = "term " + n.Term.Name
 		x.single(t, &f)
+	case *rules.Call:
+		x.single(t, &f)
+		x.rootsOfCall(t, &f)
 	case *rules.Read, *rules.Cell, *rules.Recorded, *rules.Fitted, *rules.Given, *rules.Moment:
 		x.read(t, &f)
 	default:

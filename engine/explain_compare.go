@@ -135,6 +135,7 @@ func (x *explainer) membership(t *trace, n *rules.Within, f *finding) {
 func (x *explainer) read(t *trace, f *finding) {
 	if at, ok := placeOfNode(t.value.node()); ok {
 		f.work.Note = joinNotes(f.work.Note, x.noteOn(at.cell(x.m)))
+		x.rootsOfCell(at.cell(x.m), f)
 	}
 	if f.work.HasTruth {
 		limit := "yes"
@@ -161,7 +162,13 @@ func (x *explainer) noteOn(i int32) string {
 	}
 	o := &x.car.origins[i]
 	if o.value == nil || len(o.value.Readings) == 0 {
+		if x.m.derived[i] != nil {
+			return noteFollows
+		}
 		return ""
+	}
+	if x.m.derived[i] != nil {
+		return noteStated
 	}
 	if len(o.value.Readings) > 1 {
 		return "least favourable of " + Plural(len(o.value.Readings), "reading", "readings")

@@ -36,7 +36,7 @@ func (m *machine) matters(n truthNode, s *survey, which int) bool {
 	}
 	kept := m.keep(s)
 	defer m.putBack(s, kept)
-	l := &looking{machine: m, of: n, survey: s, which: which, kept: kept}
+	l := &looking{machine: m, of: n, survey: s, which: which, kept: kept[:len(s.touched)]}
 	total, sized := 1, true
 	for i := range s.touched {
 		l.choices = append(l.choices, kept[i].representatives(&s.touched[i], s.texts))
@@ -68,7 +68,7 @@ func (m *machine) canHold(n truthNode) bool {
 	n.survey(m, s)
 	kept := m.keep(s)
 	defer m.putBack(s, kept)
-	l := &looking{machine: m, of: n, survey: s, which: -1, kept: kept}
+	l := &looking{machine: m, of: n, survey: s, which: -1, kept: kept[:len(s.touched)]}
 	total := 1
 	for i := range s.touched {
 		l.choices = append(l.choices, kept[i].representatives(&s.touched[i], s.texts))

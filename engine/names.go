@@ -33,6 +33,9 @@ func (c *Car) cause(r rawCause) Cause {
 	case r.cell >= 0:
 		o := &c.origins[r.cell]
 		out.Part, out.Particular, out.List = o.part, o.particular, o.list
+		if point := pointOf(o.particular); point != nil {
+			out.Particular = point
+		}
 		out.Text, out.Place = c.nameOfCell(r.cell), o.place()
 		if r.kind == NotFitted && o.particular != nil {
 			out.Text = words(o.particular.Part.Name)
@@ -60,8 +63,11 @@ func (o *origin) place() hcl.Range {
 	switch {
 	case o.value != nil && o.value.State != vehicle.Nothing:
 		return o.value.Range
-	case o.part != nil:
-		return o.part.Range
+	}
+	for part := o.part; part != nil; part = part.Within {
+		if part.Range != (hcl.Range{}) {
+			return part.Range
+		}
 	}
 	return hcl.Range{}
 }
@@ -77,12 +83,27 @@ func (c *Car) nameOfCell(i int32) string {
 		return "whether " + words(o.list.Name) + " is fitted"
 	case o.particular == nil:
 		return o.name
+	case pointOf(o.particular) != nil:
+		return nameOfPoint(o)
 	case o.part == nil:
 		return words(o.particular.Name) + " of " + words(o.particular.Part.Name)
 	case o.part.Within == nil:
 		return words(o.particular.Name)
 	}
 	return words(o.particular.Name) + " of " + o.part.Name()
+}
+
+// nameOfPoint names the place that a coordinate belongs to: whoever measures one of its
+// three has the others at hand.
+func nameOfPoint(o *origin) string {
+	name := words(pointOf(o.particular).Name)
+	if name == "at" {
+		name = "place"
+	}
+	if o.part == nil {
+		return name + " of " + words(o.particular.Part.Name)
+	}
+	return name + " of " + o.part.Name()
 }
 
 // nameOfList names a list and the part that has it: "straps of harness driver".

@@ -134,7 +134,7 @@ func (n *pickedPart) survey(m *machine, s *survey) {
 	if l.complete {
 		kind = NotFitted
 	}
-	s.lacks(unknown{kind: kind, list: m.refs[n.of.base(m)+n.offset], label: m.texts[n.label]})
+	s.lacks(unknown{kind: kind, list: m.refs[n.of.base(m)+n.offset], label: m.texts[n.label], cell: -1})
 }
 func (n *pickedPart) sign(m *machine, s *signer) {
 	s.tag('l')

@@ -2,6 +2,7 @@ package engine
 
 import (
 	"math"
+	"slices"
 
 	"gapsheet/vehicle/quantity"
 )
@@ -136,9 +137,11 @@ func (k *checker) severalIn(c *compiledClause) []severalReadings {
 	}
 	s := newSurvey(true)
 	c.whole.survey(k.judge(c), s)
+	s.bases(k.judge(c))
+	k.hangs = s.derived
 	var found []severalReadings
 	for _, x := range k.car.several {
-		if _, ok := s.where[x.cell]; ok {
+		if slices.Contains(s.spots, x.cell) {
 			found = append(found, x)
 		}
 	}
@@ -151,6 +154,9 @@ func (k *checker) takeReadings(several []severalReadings, picks []int) {
 		k.full.cells[x.cell].hold(x.full[picks[i]])
 		k.read.cells[x.cell].hold(x.read[picks[i]])
 	}
+	for _, d := range k.hangs {
+		d.work(k.full.cells, k.read.cells)
+	}
 }
 
 // restoreReadings takes the ranges of all readings back.
@@ -158,6 +164,11 @@ func (k *checker) restoreReadings() {
 	for _, x := range k.car.several {
 		k.full.cells[x.cell] = k.car.full[x.cell]
 		k.read.cells[x.cell] = k.car.read[x.cell]
+	}
+	for _, d := range k.car.reworked(k.car.several) {
+		for _, at := range d.gives {
+			k.full.cells[at], k.read.cells[at] = k.car.full[at], k.car.read[at]
+		}
 	}
 }
 

@@ -44,6 +44,7 @@ func (m *machine) settleWhole(n truthNode) quantity.Truth {
 	}
 	s := newSurvey(false)
 	n.survey(m, s)
+	s.bases(m)
 	if !s.worthSplitting(m) {
 		return quantity.Open
 	}
@@ -84,7 +85,7 @@ func (s *survey) worthSplitting(m *machine) bool {
 			return true
 		}
 	}
-	return false
+	return len(s.shared) > 0
 }
 
 // fewWholes reports whether a cell is one of at most 16 whole numbers.
@@ -99,12 +100,11 @@ func (m *machine) differs(n truthNode, s *survey) bool {
 	defer m.putBack(s, kept)
 	first, vague := quantity.Open, s.vague(m)
 	for corner := range cornerLimit {
-		if corner > len(s.touched)+1 {
+		if corner > len(s.spots)+1 {
 			break
 		}
-		for i := range s.touched {
-			high := corner == 1 || corner >= 2 && i == corner-2
-			m.cells[s.touched[i].cell] = kept[i].corner(high, s.texts)
+		if !m.corner(s, kept, corner) {
+			continue
 		}
 		t := m.evaluate(n)
 		switch {
@@ -116,6 +116,18 @@ func (m *machine) differs(n truthNode, s *survey) bool {
 		first = t
 	}
 	return false
+}
+
+// corner puts one exact car in place: all cells at their low end, all at their high end, and
+// then one after the other high; what follows from others is worked out. It is false where
+// no such car agrees with what is known.
+func (m *machine) corner(s *survey, kept []cell, corner int) bool {
+	m.putBack(s, kept)
+	for i, at := range s.spots {
+		high := corner == 1 || corner >= 2 && i == corner-2
+		m.cells[at] = m.cells[at].corner(high, s.texts)
+	}
+	return m.rework(s)
 }
 
 // vague reports whether a text is not known: no text that stands for all others answers a
@@ -133,11 +145,15 @@ func (s *survey) vague(m *machine) bool {
 // their low end, all at their high end, and then one after the other high.
 const cornerLimit = 10
 
-// keep copies the cells that a survey touched.
+// keep copies the cells that a survey touched, and behind them those that any of these
+// follow from.
 func (m *machine) keep(s *survey) []cell {
-	kept := make([]cell, len(s.touched))
+	kept := make([]cell, 0, len(s.touched)+len(s.spots))
 	for i := range s.touched {
-		kept[i] = m.cells[s.touched[i].cell]
+		kept = append(kept, m.cells[s.touched[i].cell])
+	}
+	for _, at := range s.spots {
+		kept = append(kept, m.cells[at])
 	}
 	return kept
 }
@@ -145,6 +161,9 @@ func (m *machine) keep(s *survey) []cell {
 func (m *machine) putBack(s *survey, kept []cell) {
 	for i := range s.touched {
 		m.cells[s.touched[i].cell] = kept[i]
+	}
+	for i, at := range s.spots {
+		m.cells[at] = kept[len(s.touched)+i]
 	}
 }
 

@@ -31,7 +31,7 @@ func (x *explainer) value(t *trace) string {
 		if c, ok := t.tree.(*rules.Constant); ok {
 			return r.In(c.Unit, c.Decimals)
 		}
-		return figureText(r, x.unitOf(t), figureDigits)
+		return x.figure(t, r, x.unitOf(t))
 	case t.value.asSymbol != nil:
 		return x.symbolText(is, t.value.asSymbol.symbol(x.m))
 	}
@@ -48,7 +48,7 @@ func (x *explainer) asWritten(i int32) string {
 	switch {
 	case o.value == nil || len(o.value.Readings) == 0:
 		return o.text
-	case len(o.value.Readings) == 1:
+	case len(o.value.Readings) == 1 && x.m.derived[i] == nil:
 		return o.value.Readings[0].Figure.String()
 	}
 	for _, reading := range o.value.Readings {
@@ -114,7 +114,7 @@ func (x *explainer) valueBeside(t, other *trace) string {
 	if at, ok := placeOfNode(n); ok && x.asWritten(at.cell(x.m)) != "" {
 		return x.value(t)
 	}
-	return figureText(quietly(x.m, n), x.unitBeside(t, other), figureDigits)
+	return x.figure(t, quietly(x.m, n), x.unitBeside(t, other))
 }
 
 // unitBeside is the unit of one side of a comparison, else of the other, else the usual one.

@@ -9,10 +9,11 @@ import (
 )
 
 // split decides an open truth over pieces: where limits cut a range, over the truth of a
-// comparison that occurs twice, over the members of a choice, and at last by halves.
+// comparison that occurs twice, over the members of a choice, and at last by halves, of
+// what several figures follow from before those figures themselves.
 func (m *machine) split(n truthNode, s *survey) quantity.Truth {
 	if t := s.most(m, func(t *touch, c *cell) bool { return len(c.cutBy(t.cuts)) > 1 }); t != nil {
-		return m.over(n, t.cell, m.cells[t.cell].cutBy(t.cuts))
+		return m.over(n, s, t.cell, m.cells[t.cell].cutBy(t.cuts))
 	}
 	for _, signature := range s.atomOrder {
 		if _, done := m.assumed[signature]; done {
@@ -26,10 +27,15 @@ func (m *machine) split(n truthNode, s *survey) quantity.Truth {
 		}
 	}
 	if t := s.most(m, func(_ *touch, c *cell) bool { return len(c.members(s.texts)) > 1 }); t != nil {
-		return m.over(n, t.cell, m.cells[t.cell].members(s.texts))
+		return m.over(n, s, t.cell, m.cells[t.cell].members(s.texts))
+	}
+	if at, ok := s.widestShared(m); ok && m.depth < deepestHalving {
+		m.depth++
+		defer func() { m.depth-- }()
+		return m.over(n, s, at, m.cells[at].halves())
 	}
 	if t := s.widest(m); t != nil {
-		return m.over(n, t.cell, m.cells[t.cell].halves())
+		return m.over(n, s, t.cell, m.cells[t.cell].halves())
 	}
 	return quantity.Open
 }
@@ -72,11 +78,37 @@ func (s *survey) widest(m *machine) *touch {
 	return best
 }
 
-// over joins the answers of the pieces of one cell.
-func (m *machine) over(n truthNode, at int32, pieces []cell) quantity.Truth {
-	kept := m.cells[at]
-	defer func() { m.cells[at] = kept }()
-	return m.join(n, len(pieces), func(i int) { m.cells[at] = pieces[i] })
+// deepestHalving bounds how often what figures follow from is halved, one within the other:
+// working the figures out again costs more than an evaluation.
+const deepestHalving = 10
+
+// widestShared is the widest cell that several touched figures follow from.
+func (s *survey) widestShared(m *machine) (at int32, ok bool) {
+	width := 0.0
+	for _, shared := range s.shared {
+		c := &m.cells[shared]
+		if len(c.halves()) == 2 && c.high-c.low > width {
+			at, width, ok = shared, c.high-c.low, true
+		}
+	}
+	return at, ok
+}
+
+// over joins the answers of the pieces of one cell. What follows from it is worked out
+// again for each.
+func (m *machine) over(n truthNode, s *survey, at int32, pieces []cell) quantity.Truth {
+	if len(s.derived) == 0 {
+		kept := m.cells[at]
+		defer func() { m.cells[at] = kept }()
+		return m.join(n, len(pieces), func(i int) bool { m.cells[at] = pieces[i]; return true })
+	}
+	kept := m.keep(s)
+	defer m.putBack(s, kept)
+	return m.join(n, len(pieces), func(i int) bool {
+		m.putBack(s, kept)
+		m.cells[at] = pieces[i]
+		return m.rework(s)
+	})
 }
 
 // overTruths joins the answers of supposing that a comparison holds, and that it does not;
@@ -89,19 +121,22 @@ func (m *machine) overTruths(n truthNode, signature string, truths ...quantity.T
 		m.assumed = map[string]quantity.Truth{}
 	}
 	m.tampered = true
-	return m.join(n, len(truths), func(i int) { m.assumed[signature] = truths[i] })
+	return m.join(n, len(truths), func(i int) bool { m.assumed[signature] = truths[i]; return true })
 }
 
-// join is the answer that all cases give, open where one is open or two differ.
-func (m *machine) join(n truthNode, cases int, put func(i int)) quantity.Truth {
+// join is the answer that all cases give, open where one is open or two differ. A case that
+// put says no car can be like has no say.
+func (m *machine) join(n truthNode, cases int, put func(i int) bool) quantity.Truth {
 	result := quantity.Open
 	for i := range cases {
-		put(i)
+		if !put(i) {
+			continue
+		}
 		t := m.evaluate(n)
 		if t == quantity.Open {
 			t = m.settleWhole(n)
 		}
-		if t == quantity.Open || i > 0 && t != result {
+		if t == quantity.Open || result != quantity.Open && t != result {
 			return quantity.Open
 		}
 		result = t

@@ -19,6 +19,11 @@ type survey struct {
 	atomOrder  []string
 	unknown    []unknown
 	texts      []uint64 // every text that an undecided part mentions or reads
+
+	// Of derived cells among those touched, found by bases:
+	derived []*derived // what they follow by
+	spots   []int32    // cells that an exact car is made of: those touched that are not derived, and what derived ones follow from
+	shared  []int32    // cells that more than one of the touched ones, or two reads, hang on
 }
 
 // A touch is one cell that was read.
@@ -40,6 +45,7 @@ type unknown struct {
 	kind  CauseKind
 	list  int32  // index of the list, -1 where it is none
 	by    any    // the node that found it
+	cell  int32  // of what is missing, where it is one; else -1
 	label string // of the one part of the list that is not there, "" for the list
 }
 
@@ -57,6 +63,38 @@ func (s *survey) touch(cell int32) *touch {
 	}
 	s.touched[i].count++
 	return &s.touched[i]
+}
+
+// bases finds what the derived cells among those touched follow from.
+func (s *survey) bases(m *machine) {
+	s.derived = m.derivedIn(s)
+	count := map[int32]int{}
+	add := func(at int32, times int) {
+		if count[at] == 0 {
+			s.spots = append(s.spots, at)
+		}
+		count[at] += times
+	}
+	for i := range s.touched {
+		d := m.derived[s.touched[i].cell]
+		if d == nil {
+			add(s.touched[i].cell, s.touched[i].count)
+			continue
+		}
+		for _, at := range d.from {
+			if !m.cells[at].known() {
+				add(at, 1)
+			}
+		}
+	}
+	if len(s.derived) == 0 {
+		return // what is read itself is split as it is
+	}
+	for _, at := range s.spots {
+		if count[at] > 1 {
+			s.shared = append(s.shared, at)
+		}
+	}
 }
 
 // cut records that a limit's band cuts the range of a cell.
@@ -80,7 +118,7 @@ func (s *survey) mention(text uint64) {
 // blame records what keeps an answer open beside cells: something about a list, or about
 // the node that found it.
 func (s *survey) blame(kind CauseKind, list int32, by any) {
-	s.lacks(unknown{kind: kind, list: list, by: by})
+	s.lacks(unknown{kind: kind, list: list, by: by, cell: -1})
 }
 
 func (s *survey) lacks(found unknown) {

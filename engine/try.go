@@ -56,13 +56,13 @@ func (b *Bench) Try(tree rules.Node, text string, given []Given, wantWorking boo
 	if err := c.compileAny(tree); err != nil {
 		return Answer{}, nil, err
 	}
-	m := &machine{cells: g.cells, refs: g.refs, lists: g.lists, texts: g.texts, slots: make([]slot, c.most), limit: stepLimit}
+	m := &machine{cells: g.cells, refs: g.refs, lists: g.lists, texts: g.texts, derived: b.car.derived, shapes: b.car.shapes, slots: make([]slot, c.most), limit: stepLimit}
 	for i := range moments {
 		m.cells[i].low, m.cells[i].high, m.cells[i].label = float64(b.on), float64(b.on), float64(b.on)
 	}
 	car := *b.car
 	car.origins, car.lists, car.spelt = g.origins, g.lists, g.spelt
-	x := &explainer{m: m, car: &car}
+	x := &explainer{m: m, car: &car, roots: wantWorking}
 	answer := x.answer(top.of[0])
 	if !wantWorking || top.of[0].list != nil {
 		return answer, nil, nil

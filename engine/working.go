@@ -62,7 +62,7 @@ func (p *Program) Working(c *Car, clause *rules.Clause, r Request) *ClauseWorkin
 			k.restoreReadings()
 			return
 		}
-		x := &explainer{m: m, car: c}
+		x := &explainer{m: m, car: c, roots: true}
 		w := &SubjectWorking{Name: nameOf(k.parts(compiled))}
 		for _, f := range []struct {
 			of *trace

@@ -27,3 +27,7 @@ type Base struct {
 // Everything where nothing is known of it. Work keeps nothing and may be called by several
 // goroutines at once.
 type Work func(from, gives []quantity.Range)
+
+// Derivations returns how the derived particulars of the sheet follow from others, in the
+// order of its parts. The list is shared: it is not to be changed.
+func (s *Sheet) Derivations() []*Derivation { return s.derivations }

@@ -25,6 +25,8 @@ type Sheet struct {
 	Sources     []*Source
 	Vocabulary  *Vocabulary
 	Hash        string // SHA-256 over the files in the order of their names, hex; "" for a scrap
+
+	derivations []*Derivation // set once, when the sheet has been read
 }
 
 // Instrument is a measuring instrument that readings name.

@@ -1,0 +1,238 @@
+package engine
+
+import (
+	"math"
+
+	"gapsheet/rules"
+	"gapsheet/vehicle/cage"
+	"gapsheet/vehicle/quantity"
+)
+
+// The functions on places and tubes read the coordinates behind them: every place and every
+// tube of the car has a shape, which says in which cells those are.
+
+// A shapeKey is a part's place or course, or that of one of its points.
+type shapeKey struct {
+	base  int32
+	point int32 // position of the point among the part's particulars, -1 for the part itself
+}
+
+// A shape is where a place or the centreline of a tube is.
+type shape struct {
+	points []pointCells
+	radius int32 // cell of a tube's bend radius, -1 for a place
+	lacks  int32 // cell of what the sheet would have to say first, -1 where nothing is missing
+}
+
+// pointCells are the cells of a place's coordinates.
+type pointCells struct {
+	x, y, z  int32
+	reading  int // places with the same one are one reading
+	mirrored bool
+	read     cage.Vector // as read, which says what lies on what
+}
+
+// point is the place as the cells stand.
+func (p *pointCells) point(m *machine) cage.Point {
+	at := func(i int32) quantity.Range { return quantity.Range{Low: m.cells[i].low, High: m.cells[i].high} }
+	made := cage.Point{X: at(p.x), Y: at(p.y), Z: at(p.z), Reading: p.reading, Mirrored: p.mirrored}
+	if p.mirrored {
+		made.Y = made.Y.Negate()
+	}
+	return made
+}
+
+// same reports whether two places are one joint.
+func (p *pointCells) same(q *pointCells) bool {
+	return p.reading == q.reading && p.mirrored == q.mirrored
+}
+
+// isTube reports whether the shape has a course rather than one place.
+func (s *shape) isTube() bool { return s.radius >= 0 }
+
+// tube is the centreline as the cells stand; of a place it is that one point.
+func (s *shape) tube(m *machine) cage.Tube {
+	t := cage.Tube{Points: make([]cage.Point, len(s.points))}
+	for i := range s.points {
+		t.Points[i] = s.points[i].point(m)
+	}
+	if s.isTube() {
+		t.Radius = quantity.Range{Low: m.cells[s.radius].low, High: m.cells[s.radius].high}
+	}
+	return t
+}
+
+// A spot is an argument of a function on places and tubes.
+type spot struct {
+	part   partNode
+	point  int32 // as in shapeKey
+	offset int32 // of the particular that tells where it is
+}
+
+// shape is what the spot stands for; nil where its part is not there.
+func (n *spot) shape(m *machine) *shape { return m.shapes[shapeKey{n.part.base(m), n.point}] }
+
+func (n *spot) survey(m *machine, s *survey) {
+	n.part.survey(m, s)
+	sh := n.shape(m)
+	switch {
+	case sh == nil:
+		if picked, ok := n.part.(*pickedPart); !ok || picked.base(m) != picked.list(m).phantom {
+			s.touch(m.refs[n.part.base(m)+n.offset])
+		}
+		return
+	case sh.lacks >= 0:
+		s.lacks(unknown{kind: Missing, list: -1, cell: sh.lacks})
+		return
+	}
+	touch := func(at int32) {
+		if s.everything || !m.cells[at].known() {
+			s.touch(at)
+		}
+	}
+	for i := range sh.points {
+		touch(sh.points[i].x)
+		touch(sh.points[i].y)
+		touch(sh.points[i].z)
+	}
+	if sh.isTube() && len(sh.points) > 2 {
+		touch(sh.radius)
+	}
+}
+
+func (n *spot) sign(m *machine, s *signer) {
+	n.part.sign(m, s)
+	s.int(int64(n.point))
+}
+
+// A geometric is a function on two places or tubes that yields a number.
+type geometric struct {
+	code rules.FunctionCode
+	a, b spot
+}
+
+func (n *geometric) survey(m *machine, s *survey) { n.a.survey(m, s); n.b.survey(m, s) }
+func (n *geometric) sign(m *machine, s *signer) {
+	s.tag('g')
+	s.int(int64(n.code))
+	n.a.sign(m, s)
+	n.b.sign(m, s)
+}
+
+func (n *geometric) number(m *machine) quantity.Range {
+	a, b := n.a.shape(m), n.b.shape(m)
+	if a == nil || b == nil {
+		m.unsure = true
+		return n.any()
+	}
+	if a.lacks >= 0 || b.lacks >= 0 {
+		return n.any()
+	}
+	switch n.code {
+	case rules.FunctionDistance:
+		return distance(m, a, b)
+	case rules.FunctionAngleBetween:
+		return angleBetween(m, a, b)
+	}
+	ahead, _, above := cage.Offset(b.points[0].point(m), a.points[0].point(m))
+	if n.code == rules.FunctionAbove {
+		return above
+	}
+	return ahead
+}
+
+// any is all that the function can come to.
+func (n *geometric) any() quantity.Range {
+	switch n.code {
+	case rules.FunctionDistance:
+		return quantity.Range{High: math.Inf(1)}
+	case rules.FunctionAngleBetween:
+		return quantity.Range{High: math.Nextafter(math.Pi, 4)}
+	}
+	return quantity.Everything
+}
+
+// distance is the distance between two places or centrelines.
+func distance(m *machine, a, b *shape) quantity.Range {
+	switch {
+	case !a.isTube() && !b.isTube():
+		return cage.Distance(a.points[0].point(m), b.points[0].point(m))
+	case !a.isTube():
+		return cage.DistanceToTube(a.points[0].point(m), b.tube(m))
+	case !b.isTube():
+		return cage.DistanceToTube(b.points[0].point(m), a.tube(m))
+	}
+	return cage.DistanceBetweenTubes(a.tube(m), b.tube(m))
+}
+
+// angleBetween is the least angle between the ways in which two tubes leave the joint that
+// both go through; else, where an end of one lies on the other, the angle there; else the
+// acute angle between the straights from end to end.
+func angleBetween(m *machine, a, b *shape) quantity.Range {
+	least := quantity.Range{Low: math.Inf(1), High: math.Inf(1)}
+	for i := range a.points {
+		for k := range b.points {
+			if a.points[i].same(&b.points[k]) {
+				least = least.Min(angleAt(m, a, i, b, k))
+			}
+		}
+	}
+	if !math.IsInf(least.Low, 1) {
+		return least
+	}
+	for _, pair := range [2][2]*shape{{a, b}, {b, a}} {
+		if angle, ok := angleOnto(m, pair[0], pair[1]); ok {
+			return angle
+		}
+	}
+	return cage.AcuteAngle(a.tube(m).Chord(), b.tube(m).Chord())
+}
+
+// angleAt is the least angle between the ways that leave place i of a and place k of b,
+// which are one joint.
+func angleAt(m *machine, a *shape, i int, b *shape, k int) quantity.Range {
+	least := quantity.Range{Low: math.Inf(1), High: math.Inf(1)}
+	corner := a.points[i].point(m)
+	for _, from := range a.beside(i) {
+		for _, to := range b.beside(k) {
+			least = least.Min(cage.AngleAt(a.points[from].point(m), corner, b.points[to].point(m)))
+		}
+	}
+	return least
+}
+
+// beside are the places before and after place i.
+func (s *shape) beside(i int) []int {
+	var places []int
+	if i > 0 {
+		places = append(places, i-1)
+	}
+	if i+1 < len(s.points) {
+		places = append(places, i+1)
+	}
+	return places
+}
+
+// onTube is how near an end is to another tube's centreline, as read, to lie on it.
+const onTube = 0.010 // metres
+
+// angleOnto is the acute angle between a tube and the straight of another on which one of
+// its ends lies, as read; ok is false where none does.
+func angleOnto(m *machine, a, b *shape) (angle quantity.Range, ok bool) {
+	for _, end := range [2]int{0, len(a.points) - 1} {
+		nearest, run := onTube, -1
+		for k := range len(b.points) - 1 {
+			straight := cage.Course{Points: []cage.Vector{b.points[k].read, b.points[k+1].read}}
+			if _, away := straight.Nearest(a.points[end].read); away <= nearest {
+				nearest, run = away, k
+			}
+		}
+		if run < 0 {
+			continue
+		}
+		other := a.beside(end)[0]
+		way := cage.Run{From: a.points[end].point(m), To: a.points[other].point(m)}
+		return cage.AcuteAngle(way, cage.Run{From: b.points[run].point(m), To: b.points[run+1].point(m)}), true
+	}
+	return quantity.Range{}, false
+}
