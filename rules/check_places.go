@@ -33,9 +33,17 @@ func (c *checker) notValue(of *Read) Node {
 	return c.fault(CodeFormulaKind, at, c.insteadOfNames(of), "%s names %s, which are no value by themselves.", c.quote(at), named)
 }
 
+// owner is the part of a particular as it would be written again before another one.
+func (c *checker) owner(of *Read) string {
+	if written := c.code(of.Of.Span()); written != "." {
+		return written
+	}
+	return "#"
+}
+
 // coordinates is the three figures of a place as they are read.
 func (c *checker) coordinates(of *Read) string {
-	owner := c.code(of.Of.Span())
+	owner := c.owner(of)
 	var list []string
 	for _, name := range of.Particular.Fills {
 		list = append(list, owner+"."+name)
@@ -45,7 +53,7 @@ func (c *checker) coordinates(of *Read) string {
 
 // insteadOfNames says what to ask instead of the names of several parts.
 func (c *checker) insteadOfNames(of *Read) string {
-	owner := c.code(of.Of.Span())
+	owner := c.owner(of)
 	var lists []string
 	for _, inner := range of.Particular.Part.Parts {
 		if inner.Repeats() && PlaceOf(inner) != nil {
@@ -70,7 +78,7 @@ func (c *checker) memberOfPlace(of *Read, name string, at, end Span) Node {
 	advice := fmt.Sprintf("Read %s.", c.coordinates(of))
 	for _, coordinate := range of.Particular.Fills {
 		if axis := coordinate[strings.LastIndex(coordinate, "_")+1:]; name == axis || name == coordinate {
-			advice = fmt.Sprintf("Write %s.%s.", c.code(of.Of.Span()), coordinate)
+			advice = fmt.Sprintf("Write %s.%s.", c.owner(of), coordinate)
 		}
 	}
 	return c.fault(CodeFormulaKind, end, advice, "%s is a place; nothing follows it after a dot.", c.quote(of.Span()))

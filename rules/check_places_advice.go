@@ -15,7 +15,7 @@ func (c *checker) placeAdvice(f *Function, takes parameter, n Node) string {
 		asked := fmt.Sprintf("%s, %s", c.code(n.Span()), c.asked(f, takes))
 		return fmt.Sprintf("Ask its members one by one: any(%s), all(%s).", asked, asked)
 	case is.Kind == List && is.Item.Kind == Part:
-		return c.partAdvice(f, takes, "#", is.Item.PartType)
+		return fmt.Sprintf("Ask its members one by one: any(%s, …). %s", c.code(n.Span()), c.partAdvice(f, takes, "", is.Item.PartType))
 	case is.Kind == Part:
 		return c.partAdvice(f, takes, c.code(n.Span()), is.PartType)
 	case is.Kind == Text:
@@ -50,9 +50,9 @@ func (c *checker) partAdvice(f *Function, takes parameter, written string, t *ve
 	}
 	switch {
 	case len(places) > 0:
-		return fmt.Sprintf("It has more than one place: write %s.", listOf(places, "or"))
+		return fmt.Sprintf("Of its places name one: %s.", listOf(places, "or"))
 	case len(lists) > 0:
-		return fmt.Sprintf("Ask what it has a place at: %s.", listOf(lists, "or"))
+		return fmt.Sprintf("Ask the places along it: %s.", listOf(lists, "or"))
 	}
 	return c.placesKnown(takes)
 }
@@ -62,7 +62,7 @@ func (c *checker) labelAdvice(takes parameter, n Node) string {
 	if read, ok := n.(*Read); ok && read.Particular.Names != nil {
 		owner := read.Particular.Part
 		if PlaceOf(owner) == read.Particular && takes != takesTube {
-			return fmt.Sprintf("That is only its label; write %s, which stands for the place.", c.code(read.Of.Span()))
+			return fmt.Sprintf("That is only the label of the joint; write %s, which stands for the place.", c.owner(read))
 		}
 		return fmt.Sprintf("That is only the label of %s. %s", article(spoken(read.Particular.Names.Name)), c.placesKnown(takes))
 	}
@@ -70,11 +70,9 @@ func (c *checker) labelAdvice(takes parameter, n Node) string {
 	if takes == takesTube {
 		name = "tube"
 	}
-	if k, ok := n.(*Constant); ok && c.scope.names.vocabulary != nil {
-		if t := c.scope.names.vocabulary.Type(name); t != nil && t.Repeats() {
-			if list := c.pathOf(t.Plural); list != "" {
-				return fmt.Sprintf("Write %s%s[%s].", strings.TrimSuffix(list, t.Plural), t.Name, c.code(k.At))
-			}
+	if k, ok := n.(*Constant); ok {
+		if list := c.pathOf(name + "s"); list != "" {
+			return fmt.Sprintf("Write %s[%s].", strings.TrimSuffix(list, "s"), c.code(k.At))
 		}
 	}
 	return c.placesKnown(takes)
@@ -87,14 +85,22 @@ func (c *checker) placesKnown(takes parameter) string {
 	}
 	var names []string
 	if v := c.scope.names.vocabulary; v != nil {
-		for _, t := range v.Types() {
-			if isTaken(takes, t) {
-				names = append(names, article(spoken(t.Name)))
-			}
-		}
+		names = taken(takes, v.Root, nil)
 	}
 	if len(names) == 0 {
 		return "A place is a joint, or a particular that is a point."
 	}
-	return fmt.Sprintf("What has a place: %s.", listOf(names, "and"))
+	return fmt.Sprintf("It can be %s.", listOf(names, "or"))
+}
+
+// taken appends the names of the types of parts below one that can stand where a place or
+// a tube is wanted.
+func taken(takes parameter, below *vehicle.PartType, names []string) []string {
+	for _, t := range below.Parts {
+		if isTaken(takes, t) {
+			names = append(names, article(spoken(t.Name)))
+		}
+		names = taken(takes, t, names)
+	}
+	return names
 }

@@ -308,7 +308,7 @@ var faultyFormulas = []struct {
 		{CodeFormulaKind, 17, ".wall", `".wall" is a length, where yes or no is wanted. Compare it with something, as in x >= 2*mm.`},
 	}},
 	{"all(cage.tubes, .width > 0)", []told{
-		{CodeFormulaName, 18, "width", `The build sheet knows no "width" of a tube. There is: bends, cut_on, material, ordered, outside, part, wall and yield.`},
+		{CodeFormulaName, 18, "width", `The build sheet knows no "width" of a tube. There is: bends, corners, cut_on, ends, material, ordered, outside, part, through, wall and yield.`},
 	}},
 	{"all(harnesses, any(.straps, .standard == 'SFI 16.1'))", []told{
 		{CodeFormulaElement, 29, ".standard", `Inside the inner list the dot means a strap, but ".standard" belongs to a harness of the outer list. Name the outer one before the inner list, let own = .standard; and write own here.`},

@@ -22,6 +22,12 @@ func FuzzCheck(f *testing.F) {
 	for _, x := range faultyFormulas {
 		f.Add(x.source)
 	}
+	for _, x := range placeFormulas {
+		f.Add(x.source)
+	}
+	for _, x := range faultyPlaces {
+		f.Add(x.source)
+	}
 	for _, source := range []string{"(((((", "a ? b : c ? d", "é\u0301 > 3*mm", "\x00", "'\\x41", "`", "/*", "#", "1..", "let", "[[[[1]]]]", "x|y|z()", "#and", "x > 0be.", "0 in.0.", "any(list, #0"} {
 		f.Add(source)
 	}
@@ -94,5 +100,5 @@ func requireInside(t *testing.T, at Span, runes int) {
 func fuzzScope() *Scope {
 	scope := testScope()
 	tube := Type{Kind: Part, PartType: scope.names.vocabulary.Root.PartNamed("cage").PartNamed("tube")}
-	return scope.With(&Binding{Name: "tube", Is: tube}).WithGiven(testGiven()...)
+	return withPlaces(scope.With(&Binding{Name: "tube", Is: tube}).WithGiven(testGiven()...))
 }

@@ -155,6 +155,7 @@ func testVocabulary() *vehicle.Vocabulary {
 	cage := addPart(root, "cage", "")
 	addParticular(cage, "modified", vehicle.KindTruth)
 	addFigure(cage, "bend_angle", quantity.Angle, "deg")
+	joint := addPlaces(root, cage)
 	certificate := addPart(cage, "certificate", "")
 	addParticular(certificate, "number", vehicle.KindText)
 	addParticular(certificate, "issued", vehicle.KindDate)
@@ -167,7 +168,12 @@ func testVocabulary() *vehicle.Vocabulary {
 	addParticular(tube, "cut_on", vehicle.KindDate)
 	addChoice(tube, "material", materials)
 	addParticular(tube, "ordered", vehicle.KindSize).Fills = []string{"outside", "wall"}
+	addParticular(tube, "through", vehicle.KindPartNames).Names = joint
+	addParticular(addPart(tube, "end", "ends"), "joint", vehicle.KindPartName).Names = joint
+	addParticular(addPart(tube, "corner", "corners"), "joint", vehicle.KindPartName).Names = joint
+	addParticular(addPart(joint, "meeting", "meetings"), "one", vehicle.KindPartName).Names = tube
 	foot := addPart(cage, "foot", "feet")
+	addParticular(foot, "joint", vehicle.KindPartName).Names = joint
 	addFigure(foot, "area", quantity.Area, "cm2")
 	addParticular(foot, "bolts", vehicle.KindCount)
 	seat := addPart(root, "seat", "seats")
@@ -179,6 +185,8 @@ func testVocabulary() *vehicle.Vocabulary {
 	addParticular(harness, "made", vehicle.KindDate)
 	strap := addPart(harness, "strap", "straps")
 	addFigure(strap, "width", quantity.Length, "mm")
+	addPoint(strap, "leaves_body", "leaves_body_")
+	addPoint(strap, "anchor_at", "anchor_at_")
 	addParticular(strap, "not_after", vehicle.KindDate)
 	fire := addPart(root, "fire_system", "")
 	addParticular(fire, "bottles", vehicle.KindCount)
@@ -207,6 +215,26 @@ func addFigure(of *vehicle.PartType, name string, d quantity.Dimension, unit str
 	}
 	p.Dimension, p.Unit = d, u
 	return p
+}
+
+// addPlaces adds the joints of a cage, which it returns, and heads.
+func addPlaces(root, cage *vehicle.PartType) *vehicle.PartType {
+	joint := addPart(cage, "joint", "joints")
+	addPoint(joint, "at", "")
+	head := addPart(root, "head", "heads")
+	head.Labels = &vehicle.ChoiceList{Choices: []vehicle.Choice{{Value: "driver"}, {Value: "co-driver"}}}
+	addPoint(head, "top", "top_")
+	addFigure(head, "helmet_radius", quantity.Length, "mm")
+	return joint
+}
+
+// addPoint adds a point and its coordinates.
+func addPoint(of *vehicle.PartType, name, prefix string) {
+	point := addParticular(of, name, vehicle.KindPoint)
+	for _, axis := range []string{"x", "y", "z"} {
+		addFigure(of, prefix+axis, quantity.Length, "mm")
+		point.Fills = append(point.Fills, prefix+axis)
+	}
 }
 
 func addChoice(of *vehicle.PartType, name string, list *vehicle.ChoiceList) {

@@ -17,6 +17,8 @@ table "t3" {
     c       = "length"       # want 15 column-kind `This names no particular\.`
     d       = "tube.size"    # want 15 column-kind `Write a column each for tube\.outside and tube\.wall\.`
     e       = "harness.strp.made" # want 15 column-kind `The part harness has no part "strp"\. Did you mean strap\?`
+    g       = "joint.at"     # want 15 column-kind `joint\.at is a place, three figures\. Write a column each for joint\.x, joint\.y and joint\.z\.`
+    h       = "tube.through" # want 15 column-kind `tube\.through names several parts\. Write a particular that is one value\.`
     mm      = "count"        # want 5 name-taken `It is a unit in every formula\.`
     "a b"   = "count"        # want 5 name-taken "small letters a to z"
     f       = "count"
