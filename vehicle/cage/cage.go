@@ -58,23 +58,18 @@ func (r Run) Angles() Angles {
 	}
 }
 
-// EndValues say what is near one end of a tube, in metres. Without a foot or another joint
-// the number is -1 and the distances are Everything.
+// EndValues say what is near one end of a tube, in metres. Without a foot or a joint the
+// number is -1 and the distances are Everything. A joint is one at which at least two other
+// tubes meet, going through it or with it on them; the end's own joint may be one, at the
+// distance 0. Between the surfaces is meant of this tube and of the thickest other one there,
+// not below 0, to whichever joint that leaves least.
 type EndValues struct {
 	Foot         int            // the nearest joint with a foot, which may be the end itself
 	FootAway     quantity.Range // from axis to axis
-	Joint        int            // the nearest other joint where tubes meet
+	FootSurface  quantity.Range // between the surfaces of this tube and of those on the foot
+	Joint        int            // the nearest joint where other tubes meet
 	JointAway    quantity.Range // from axis to axis
-	JointSurface quantity.Range // between the surfaces of this tube and of the thickest one there, not below 0
-}
-
-// Meeting is a joint at which two tubes meet, and the least angle between the directions in
-// which they leave it, in radians. A tube that goes through leaves in two directions.
-type Meeting struct {
-	Joint    int
-	Tubes    [2]int
-	Angle    quantity.Range
-	IsOnTube bool // the joint lies on the second tube, which does not go through it as one of its joints
+	JointSurface quantity.Range // between the surfaces
 }
 
 // Values are what follows from a cage.
@@ -104,21 +99,27 @@ func (c *Cage) Derive() *Values {
 	for i, tube := range c.Tubes {
 		through[i], radii[i] = tube.Through, Tube{Radius: tube.Radius}.AsRead().Radius
 	}
-	values := &Values{Tubes: make([]TubeValues, len(c.Tubes))}
+	values := &Values{Tubes: make([]TubeValues, len(c.Tubes)), Mass: anySize, Length: anySize}
+	var lengths, masses []Weighed
 	values.Structure, values.Faults = NewStructure(places, through, radii, c.Feet, c.Tolerance)
 	values.Findings = values.Structure.LookOver()
-	at := c.meetingPlaces(points, values)
 	for i := range c.Tubes {
 		if len(values.Structure.Members[i].Through) == 0 {
 			values.Tubes[i] = unknownTube // a fault of the structure
-			values.Mass.High, values.Length.High = math.Inf(1), math.Inf(1)
 			continue
 		}
-		values.Tubes[i] = c.tubeValues(i, points, values, at)
-		values.Mass = values.Mass.Plus(values.Tubes[i].Mass)
-		values.Length = values.Length.Plus(values.Tubes[i].Developed)
+		values.Tubes[i] = c.tubeValues(i, points, values)
+		tube := c.tube(i, points)
+		lengths = append(lengths, Weighed{tube, quantity.Exactly(1)})
+		masses = append(masses, Weighed{tube, c.massPerLength(i)})
 	}
-	values.Meetings = meetings(points, values)
+	if len(lengths) == len(c.Tubes) {
+		values.Length, values.Mass = SumOf(lengths), SumOf(masses)
+	}
+	values.Meetings = values.Structure.Meetings(values.Findings.Resting)
+	for i := range values.Meetings {
+		values.Meetings[i].Angle = values.Meetings[i].AngleOf(points)
+	}
 	return values
 }
 
@@ -131,36 +132,4 @@ func (c *Cage) numbered() []Point {
 		}
 	}
 	return points
-}
-
-// meetingPlaces returns the joints where more than one tube is, and feet.
-func (c *Cage) meetingPlaces(points []Point, values *Values) *neighbours {
-	places := &neighbours{points: points, places: values.Structure.Joints}
-	for _, p := range points {
-		places.spreads = append(places.spreads, p.spread())
-	}
-	count := make([]int, len(c.Joints))
-	for joint := range c.Joints {
-		count[joint] = len(values.Structure.MembersAt(joint))
-	}
-	for _, rest := range values.Findings.Resting {
-		count[rest.Joint]++
-	}
-	for joint, tubes := range count {
-		if tubes > 1 {
-			places.joints = append(places.joints, joint)
-		}
-		if values.Structure.isFoot[joint] {
-			places.feet = append(places.feet, joint)
-		}
-	}
-	return places
-}
-
-// neighbours are the joints that ends of tubes are near to.
-type neighbours struct {
-	joints, feet []int // where tubes meet; with a foot
-	points       []Point
-	places       []Vector
-	spreads      []float64
 }

@@ -104,7 +104,7 @@ func TestCageOfWhichLittleIsKnown(t *testing.T) {
 	require.Equal(t, math.Inf(1), v.Tubes[1].NodeLength.High)
 	onTube := false
 	for _, m := range v.Meetings {
-		onTube = onTube || m.IsOnTube
+		onTube = onTube || m.Ways[1].OnTube
 	}
 	require.True(t, onTube, "joint 5 lies on the first tube")
 	c.Joints[1].Reading, c.Joints[0].Reading = 5, 5

@@ -52,7 +52,7 @@ func TestNothingIsNaNOrPanics(t *testing.T) {
 			a.Length(), AngleBetween(a, b), AngleAt(of(), of(), of()), AcuteAngle(a, b), a.AngleBelowHorizontal(),
 			a.AngleToVertical(), a.AngleToHorizontal(), a.SideViewToVertical(), a.SideViewToHorizontal(), a.FrontViewToVertical(), a.FrontViewToHorizontal(),
 			DistanceToLine(of(), a), DistanceToRun(of(), a), DistanceBetween(a, b), Clearance(a, drawWildRange(source), b, drawWildRange(source)),
-			m.NodeLength, m.Developed, m.Missing(), m.GreatestTurn(), smallest, tube.RadiusRatio(drawWildRange(source)),
+			m.NodeLength, m.Developed, m.Missing(), tube.GreatestTurn(), smallest, tube.RadiusRatio(drawWildRange(source)),
 			DistanceToTube(of(), tube), DistanceBetweenTubes(tube, Tube{Points: []Point{of(), of()}}),
 		}, m.Straights...)
 		for _, bend := range m.Bends {

@@ -37,47 +37,65 @@ func (m Measures) SmallestStraight() (quantity.Range, bool) {
 	return smallest, true
 }
 
-// GreatestTurn returns the greatest angle of any bend, 0 without bends.
-func (m Measures) GreatestTurn() quantity.Range {
-	var greatest quantity.Range
-	for _, bend := range m.Bends {
-		greatest = greatest.Max(bend.Angle)
-	}
-	return greatest
-}
-
 // Measure returns the lengths along the tube. With β the angle of a bend, its tangents are
 // R tan(β/2) and its arc is R β (elementary geometry), so that it saves R (2 tan(β/2) - β)
 // of the way over the corner. Where a bend may turn straight back, its tangents have no
 // bound. A negative radius counts as 0.
 func (t Tube) Measure() Measures {
-	var m Measures
-	radius := quantity.Between(max(0, t.Radius.Low), max(0, t.Radius.High))
-	points, readings := t.numbered()
-	var saved quantity.Range
-	for i := 1; i+1 < len(points); i++ {
-		angle := AngleBetween(Run{points[i-1], points[i]}, Run{points[i], points[i+1]})
-		tangent := halfTangent(angle)
-		m.Bends = append(m.Bends, Bend{Angle: angle, Tangent: radius.Times(tangent), Arc: radius.Times(angle)})
-		saved = saved.Plus(savingOf(angle, tangent))
+	t = t.numbered()
+	m := Measures{NodeLength: t.nodeLength(), Bends: make([]Bend, 0, t.inner())}
+	for i := range t.inner() {
+		m.Bends = append(m.Bends, t.bend(i))
 	}
-	for i := 1; i < len(points); i++ {
-		length := Distance(points[i-1], points[i])
-		m.NodeLength = m.NodeLength.Plus(length)
-		for _, at := range []int{i - 2, i - 1} {
-			if at >= 0 && at < len(m.Bends) {
-				length = length.Minus(m.Bends[at].Tangent)
-			}
-		}
-		m.Straights = append(m.Straights, met(length, straightOf(points, i, radius, m.Bends)))
+	for run := range max(0, len(t.Points)-1) {
+		m.Straights = append(m.Straights, t.straightLeft(run))
 	}
-	m.Developed = m.NodeLength.Minus(radius.Times(saved))
-	if len(points) > 2 {
-		total := totalOf(points, readings, m.Bends)
-		m.NodeLength = met(m.NodeLength, total.length(quantity.Range{}))
-		m.Developed = met(m.Developed, total.length(radius))
-	}
+	m.Developed = t.developed()
 	return m
+}
+
+// NodeLength returns the way from point to point, corners and all, in metres.
+func (t Tube) NodeLength() quantity.Range { return t.numbered().nodeLength() }
+
+// Developed returns the length of the centreline, straights and arcs, in metres.
+func (t Tube) Developed() quantity.Range { return t.numbered().developed() }
+
+// StraightLeft returns what the tangents leave of a run (0 is from the first point to the
+// second), in metres; below 0: so much is missing. It panics where there is no such run.
+func (t Tube) StraightLeft(run int) quantity.Range { return t.numbered().straightLeft(run) }
+
+// GreatestTurn returns the greatest angle by which the tube turns at any of its points, 0
+// without inner points, in radians.
+func (t Tube) GreatestTurn() quantity.Range {
+	var greatest quantity.Range
+	for i := range t.inner() {
+		greatest = greatest.Max(t.Turn(i))
+	}
+	return greatest
+}
+
+// bend returns the arc at an inner point.
+func (t Tube) bend(i int) Bend {
+	angle := t.Turn(i)
+	return Bend{Angle: angle, Tangent: t.Radius.Times(halfTangent(angle)), Arc: t.Radius.Times(angle)}
+}
+
+// straightLeft is StraightLeft of a numbered tube.
+func (t Tube) straightLeft(run int) quantity.Range {
+	first, last := max(0, run-1), min(len(t.Points), run+3)
+	points := t.Points[first:last]
+	run -= first
+	length := Distance(points[run], points[run+1])
+	if len(points) == 2 {
+		return length
+	}
+	var angles [2]quantity.Range
+	near := Tube{Points: points, Radius: t.Radius}
+	for i := range near.inner() {
+		angles[i] = near.Turn(i)
+		length = length.Minus(t.Radius.Times(halfTangent(angles[i])))
+	}
+	return met(length, straightOf(points, run, t.Radius, angles[:near.inner()]))
 }
 
 // halfTangent returns the tangent of half an angle from 0 to π.

@@ -60,13 +60,14 @@ func (m Member) onRun(place Vector) (run int, along float64) {
 
 // Span is a stretch of a member between two stations with nothing to hold it between.
 type Span struct {
-	From, To int            // joints
-	Length   quantity.Range // from point to point along the member, metres
+	Through []int          // joints: those of the two stations, and the bends between
+	Length  quantity.Range // from point to point along the member, metres
 }
 
-// Spans returns the stretches of a member between its stations, and at either end the
-// stretch to an end that nothing holds. A member without stations is one stretch.
-func (s *Structure) Spans(member int, points []Point, resting []Resting) []Span {
+// Ways returns the stretches of a member between its stations, and at either end the
+// stretch to an end that nothing holds, each as the joints it goes through. A member
+// without stations is one stretch.
+func (s *Structure) Ways(member int, resting []Resting) [][]int {
 	m := s.Members[member]
 	if len(m.Through) == 0 {
 		return nil
@@ -79,27 +80,35 @@ func (s *Structure) Spans(member int, points []Point, resting []Resting) []Span 
 	if end := m.Course.NodeLength(); stations[len(stations)-1].Along < end-s.Tolerance {
 		stations = append(stations, Station{Joint: m.Through[last], After: max(0, last-1), Along: end})
 	}
-	var spans []Span
+	var ways [][]int
 	for i := 1; i < len(stations); i++ {
 		from, to := stations[i-1], stations[i]
-		way := []Point{points[from.Joint]}
+		way := []int{from.Joint}
 		for k := from.After + 1; k <= to.After; k++ {
 			if joint := m.Through[k]; joint != from.Joint && joint != to.Joint {
-				way = append(way, points[joint])
+				way = append(way, joint)
 			}
 		}
-		way = append(way, points[to.Joint])
-		spans = append(spans, Span{from.Joint, to.Joint, nodeLength(way)})
+		ways = append(ways, append(way, to.Joint))
+	}
+	return ways
+}
+
+// Spans returns the stretches that Ways finds with their lengths.
+func (s *Structure) Spans(member int, points []Point, resting []Resting) []Span {
+	var spans []Span
+	for _, way := range s.Ways(member, resting) {
+		spans = append(spans, Span{way, Tube{Points: pick(points, way)}.NodeLength()})
 	}
 	return spans
 }
 
-// nodeLength returns the way from point to point, in metres.
-func nodeLength(points []Point) quantity.Range {
-	if len(points) == 2 {
-		return Distance(points[0], points[1])
+func pick(points []Point, joints []int) []Point {
+	picked := make([]Point, 0, len(joints))
+	for _, joint := range joints {
+		picked = append(picked, points[joint])
 	}
-	return Tube{Points: points}.Measure().NodeLength
+	return picked
 }
 
 // Longest returns the longest of spans; 0 where there is none.
@@ -109,24 +118,4 @@ func Longest(spans []Span) quantity.Range {
 		longest = longest.Max(span.Length)
 	}
 	return longest
-}
-
-// Nearest returns which of the points is nearest to p as read, the first of equals, and the
-// range of the distance to whichever is nearest, in metres; -1 and Everything where there
-// are none.
-func Nearest(p Point, points []Point) (nearest int, distance quantity.Range) {
-	nearest, distance = -1, quantity.Everything
-	least := 0.0
-	for i, q := range points {
-		way := Distance(p, q)
-		if read := p.Middle().Distance(q.Middle()); nearest < 0 || read < least {
-			nearest, least = i, read
-		}
-		if i == 0 {
-			distance = way
-			continue
-		}
-		distance = distance.Min(way)
-	}
-	return nearest, distance
 }

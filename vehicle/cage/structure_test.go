@@ -73,7 +73,7 @@ func TestSpansBetweenWhatHoldsATube(t *testing.T) {
 	resting := s.Resting()
 	spans := s.Spans(0, points, resting)
 	require.Len(t, spans, 2, "from the left foot over the top to the diagonal, and on to the right foot")
-	require.Equal(t, []int{0, 4, 4, 3}, []int{spans[0].From, spans[0].To, spans[1].From, spans[1].To})
+	require.Equal(t, [][]int{{0, 1, 2, 4}, {4, 3}}, [][]int{spans[0].Through, spans[1].Through})
 	require.InDelta(t, 1.2+1.2+0.3, spans[0].Length.Middle(), 1e-4)
 	require.InDelta(t, 0.9, spans[1].Length.Middle(), 1e-4)
 	require.InDelta(t, 2.7, Longest(spans).Middle(), 1e-4)

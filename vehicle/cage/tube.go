@@ -95,31 +95,37 @@ func (t Tube) Turn(i int) quantity.Range {
 	return AngleBetween(Run{a, corner}, Run{corner, b})
 }
 
+// Bends returns how many of the tube's inner points it turns at by more than the limit, in
+// radians: how many it surely and how many it may.
+func (t Tube) Bends(limit float64) (least, most int) {
+	for i := range t.inner() {
+		turn := t.Turn(i)
+		if turn.Low > limit {
+			least++
+		}
+		if turn.High > limit {
+			most++
+		}
+	}
+	return least, most
+}
+
 // inner returns the number of inner points.
 func (t Tube) inner() int { return max(0, len(t.Points)-2) }
 
-// numbered returns the points with reading numbers from 1 up, a point without one included,
-// and how many readings there are.
-func (t Tube) numbered() (points []Point, readings int) {
-	points = append([]Point(nil), t.Points...)
-	var seen map[int]int
-	for i := range points {
-		number := points[i].Reading
-		if number == 0 {
-			readings++
-			points[i].Reading = readings
-			continue
+// numbered returns the tube with a reading number for each point, and no negative radius.
+// Points that have one keep it; the others are given numbers that nobody else has.
+func (t Tube) numbered() Tube { return t.numberedFrom(math.MinInt / 2) }
+
+// numberedFrom is numbered with numbers from first up.
+func (t Tube) numberedFrom(first int) Tube {
+	t.Radius = quantity.Between(max(0, t.Radius.Low), max(0, t.Radius.High))
+	for i := range t.Points {
+		if t.Points[i].Reading == 0 {
+			return t.named(first)
 		}
-		if seen == nil {
-			seen = make(map[int]int, len(points))
-		}
-		if seen[number] == 0 {
-			readings++
-			seen[number] = readings
-		}
-		points[i].Reading = seen[number]
 	}
-	return points, readings
+	return t
 }
 
 // RadiusRatio returns the bend radius over the outside diameter, a plain number.

@@ -177,7 +177,7 @@ func TestTubesThatCannotBeDrawn(t *testing.T) {
 		require.Equal(t, c.want, faults[0].Problem)
 		require.Equal(t, c.at, faults[0].At)
 		m := c.tube.Measure()
-		for _, r := range append(m.Straights, m.NodeLength, m.Developed, m.Missing(), m.GreatestTurn()) {
+		for _, r := range append(m.Straights, m.NodeLength, m.Developed, m.Missing(), c.tube.GreatestTurn()) {
 			require.False(t, math.IsNaN(r.Low) || math.IsNaN(r.High), "%v: %v", c.want, m)
 		}
 	}

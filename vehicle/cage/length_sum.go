@@ -1,0 +1,180 @@
+package cage
+
+import (
+	"math"
+
+	"gapsheet/vehicle/quantity"
+)
+
+// Weighed is a tube and what each metre of it counts for: 1 in a sum of lengths, its mass
+// per metre in a sum of masses.
+type Weighed struct {
+	Tube
+	PerMetre quantity.Range // not below 0
+}
+
+// SumOf returns the sum over tubes of their developed lengths, each times what a metre of
+// the tube counts for. Points with the same reading number are one reading in all of them:
+// where a joint moves, one tube grows and another shrinks.
+func SumOf(tubes []Weighed) quantity.Range {
+	sum, first := lengthSum{}, math.MinInt/2
+	for _, tube := range tubes {
+		sum.add(tube.Tube.numberedFrom(first), notBelowZero(tube.PerMetre))
+		first += len(tube.Points)
+	}
+	return sum.value()
+}
+
+func (t Tube) nodeLength() quantity.Range {
+	t.Radius = quantity.Range{}
+	return t.developed()
+}
+
+// developed is the length of a numbered tube. That of a single run is sharp without forms.
+func (t Tube) developed() quantity.Range {
+	if len(t.Points) == 2 {
+		return Distance(t.Points[0], t.Points[1])
+	}
+	var sum lengthSum
+	sum.add(t, quantity.Exactly(1))
+	return sum.value()
+}
+
+// lengthSum is a sum of lengths over many tubes: in ranges, and in first-order forms of as
+// many readings as there are. A length shrinks as a radius grows, and counts for more with
+// its weight, so that the most and the least are sums of their own.
+type lengthSum struct {
+	plain       quantity.Range
+	most, least longForm
+	numbers     []int // the readings' numbers in the order of their slopes
+	slots       map[int]int
+	isTooFar    bool // a length is not known as a form
+	isInexact   bool // a coordinate has a tolerance
+}
+
+// longForm is a form with slopes for any number of readings, three for each.
+type longForm struct {
+	middle, rest, sizes float64
+	count               int
+	slopes              []float64
+}
+
+// fewReadings is up to how many readings a walk through them finds a number sooner than a
+// map would.
+const fewReadings = 12
+
+// slot returns where the slopes of a reading begin.
+func (s *lengthSum) slot(number int) int {
+	if s.slots == nil {
+		for i, known := range s.numbers {
+			if known == number {
+				return 3 * i
+			}
+		}
+	} else if at, ok := s.slots[number]; ok {
+		return at
+	}
+	at := 3 * len(s.numbers)
+	s.numbers = append(s.numbers, number)
+	s.most.slopes, s.least.slopes = append(s.most.slopes, 0, 0, 0), append(s.least.slopes, 0, 0, 0)
+	if s.slots == nil && len(s.numbers) > fewReadings {
+		s.slots = make(map[int]int, 4*fewReadings)
+		for i, known := range s.numbers {
+			s.slots[known] = 3 * i
+		}
+	} else if s.slots != nil {
+		s.slots[number] = at
+	}
+	return at
+}
+
+// add adds the length of a tube, numbered and without negative radius, times its weight.
+func (s *lengthSum) add(t Tube, weight quantity.Range) {
+	var plain quantity.Range
+	for i := 1; i < len(t.Points); i++ {
+		plain = plain.Plus(Distance(t.Points[i-1], t.Points[i]))
+		s.addRun(t.Points[i-1], t.Points[i], weight)
+	}
+	if t.Radius.High > 0 {
+		for i := range t.inner() {
+			angle := t.Turn(i)
+			saved := savingOf(angle, halfTangent(angle))
+			plain = plain.Minus(t.Radius.Times(saved))
+			s.addCorner(t.Points[i:i+3], t.Radius, saved, weight)
+		}
+	}
+	// A length that may be below zero, of bends that do not fit, does not grow with its weight.
+	s.isTooFar = s.isTooFar || !(weight.High <= farthest) || plain.Low < 0 && !weight.IsExact()
+	s.plain = s.plain.Plus(plain.Times(weight))
+}
+
+func (s *lengthSum) addRun(p, q Point, weight quantity.Range) {
+	known := newReadings()
+	from, to := known.place(p), known.place(q)
+	s.isTooFar = s.isTooFar || known.tooFar
+	s.isInexact = s.isInexact || !known.isExact
+	if s.isTooFar {
+		return
+	}
+	way := to.minus(&from)
+	var length form
+	direction, ok := way.middle().Unit()
+	if ok {
+		length, ok = way.norm(direction)
+	}
+	if !ok {
+		length = formOf(Distance(p, q))
+	}
+	s.put(&length, &known, weight.High, weight.Low)
+}
+
+func (s *lengthSum) addCorner(points []Point, radius, saved, weight quantity.Range) {
+	if s.isTooFar = s.isTooFar || !(radius.High <= farthest); s.isTooFar {
+		return
+	}
+	known := newReadings()
+	before, corner, after := known.place(points[0]), known.place(points[1]), known.place(points[2])
+	if s.isTooFar = known.tooFar; s.isTooFar {
+		return
+	}
+	u, v := corner.minus(&before), after.minus(&corner)
+	saving, ok := ofTurn(&u, &v, savedBy, saved)
+	s.isTooFar = !ok
+	s.put(&saving, &known, -weight.High*radius.Low, -weight.Low*radius.High)
+}
+
+// put adds a form of the given readings, times a factor each.
+func (s *lengthSum) put(f *form, known *readings, most, least float64) {
+	s.most.add(f, most)
+	s.least.add(f, least)
+	for i := range known.count {
+		at := s.slot(known.points[i].Reading)
+		for axis := range 3 {
+			slope := f.slope[3*i+axis]
+			s.most.slopes[at+axis] += most * slope
+			s.least.slopes[at+axis] += least * slope
+		}
+	}
+}
+
+func (a *longForm) add(f *form, factor float64) {
+	a.middle += factor * f.middle
+	a.rest += math.Abs(factor) * f.rest
+	a.sizes += math.Abs(factor) * f.size()
+	a.count++
+}
+
+func (a *longForm) reach() float64 {
+	rest := a.rest
+	for _, slope := range a.slopes {
+		rest += math.Abs(slope)
+	}
+	return rest*(1+slack) + slack*float64(a.count+1)*a.sizes
+}
+
+func (s *lengthSum) value() quantity.Range {
+	if s.isTooFar || !s.isInexact {
+		return s.plain
+	}
+	return met(s.plain, quantity.Between(s.least.middle-s.least.reach(), s.most.middle+s.most.reach()))
+}
