@@ -37,10 +37,15 @@ type FrameTube struct {
 // FrameEnd is how a tube ends at its first or last joint.
 type FrameEnd struct {
 	Joint int
-	Onto  int          // the tube it is notched onto, -1 where it is cut square
+	Onto  int          // the tube it meets and is notched onto, -1 where it is cut square
 	Seat  cage.TubeEnd // its notch and where that begins, when Onto is not -1
+	Short float64      // how far ahead of the joint the seat's node is, metres: 0 but where Onto's axis does not pass the joint, as at a bend, whose arc cuts the corner (below 0 from the outside of the bend)
 	Fault *cage.Fault  // why it has no notch although it meets Onto
 }
+
+// IsNotched reports whether the end has a notch to cut: it meets another tube, and nothing
+// is wrong with its seat.
+func (e FrameEnd) IsNotched() bool { return e.Onto >= 0 && e.Fault == nil }
 
 // FrameFoot is a foot that is at a joint.
 type FrameFoot struct {
