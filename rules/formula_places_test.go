@@ -2,6 +2,7 @@ package rules
 
 import (
 	"testing"
+	"testing/fstest"
 
 	"github.com/stretchr/testify/require"
 
@@ -93,6 +94,56 @@ func TestPlaceOf(t *testing.T) {
 	require.Empty(t, named(root.PartNamed("seat")), "no point")
 	require.Empty(t, named(cage.PartNamed("joint").PartNamed("meeting")), "names tubes, no joint")
 }
+
+// TestClubsChangeNoPlace holds that what a rulebook adds makes a place only of a part that
+// has none.
+func TestClubsChangeNoPlace(t *testing.T) {
+	folder := fstest.MapFS{"book.hcl": {Data: []byte(clubsPlaces)}}
+	book, faults := Load(folder, "book.hcl", "book.hcl", vehicle.BuiltIn())
+	require.Empty(t, faults)
+	seat, net := book.Vocabulary.Type("seat"), book.Vocabulary.Type("window_net")
+	require.NotNil(t, seat.Particular("joint"))
+	require.Equal(t, "reference", PlaceOf(seat).Name)
+	require.Equal(t, "joint", PlaceOf(net).Name)
+	require.Nil(t, PlaceOf(vehicle.BuiltIn().Type("window_net")))
+	require.Nil(t, PlaceOf(book.Vocabulary.Type("strap")), "two points of its own")
+}
+
+// clubsPlaces is a rulebook that says of three parts at which joint they are.
+const clubsPlaces = `
+rulebook "Marram" {
+  edition = "2027"
+}
+particular "joint" {
+  kind  = "part name"
+  part  = "seat"
+  names = "joint"
+  help  = "The joint nearest to the seat."
+  how   = "By eye."
+}
+particular "joint" {
+  kind  = "part name"
+  part  = "strap"
+  names = "joint"
+  help  = "The joint nearest to the strap."
+  how   = "By eye along the bar."
+}
+particular "joint" {
+  kind  = "part name"
+  part  = "window_net"
+  names = "joint"
+  help  = "The joint from which the net hangs."
+  how   = "By eye from outside."
+}
+chapter "1" {
+  title = "Of the club"
+  clause "1.1" {
+    title   = "Nets hang high"
+    concern = "safety"
+    demand  = "all(window_nets, let net = #; all(seats, above(net, #) > 0))"
+  }
+}
+`
 
 // TestFaultyPlaces holds what an author is told of mistakes with places and tubes.
 func TestFaultyPlaces(t *testing.T) {

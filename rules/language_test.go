@@ -118,6 +118,7 @@ func languageScope() *Scope {
 	scope := NewScope(v)
 	for name, part := range map[string]*vehicle.PartType{
 		"tube": v.Type("tube"), "foot": v.Type("foot"), "harness": v.Type("harness"), "seat": v.Type("seat"), "strap": v.Type("strap"),
+		"other": v.Type("tube"), "joint": v.Type("joint"), "head": v.Type("head"),
 	} {
 		scope = scope.With(&Binding{Name: name, Is: Type{Kind: Part, PartType: part}})
 	}
