@@ -45,7 +45,7 @@ var functionTable = sync.OnceValue(func() []*Function {
 		{"months_between", FunctionMonthsBetween, "months_between(from, to)", "How many whole months; 31 May to 30 June is none. For a limit write months_after.", javaTime},
 		{"years_between", FunctionYearsBetween, "years_between(from, to)", "How many whole years. For a limit write years_after.", javaTime},
 		{"distance", FunctionDistance, "distance(a, b)", "How far two places or tubes are apart, of a tube the nearest point of its centre line.", geometry},
-		{"angle_between", FunctionAngleBetween, "angle_between(tube, tube)", "The angle at which two tubes leave the joint they share; without one the acute angle between their straights from end to end.", geometry},
+		{"angle_between", FunctionAngleBetween, "angle_between(tube, tube)", "The angle at which two tubes leave the joint they share, or at which one lands on the other; else the acute angle between their straights from end to end.", geometry},
 		{"above", FunctionAbove, "above(place, place)", "How far the first place is higher than the second; negative where it is lower.", axes},
 		{"ahead_of", FunctionAheadOf, "ahead_of(place, place)", "How far the first place is further forward than the second; negative where it is further back.", axes},
 		{"meet", FunctionMeet, "meet(tube, tube, within)", "Yes where the centre lines of two tubes come as near to each other as that length.", geometry},
