@@ -10,6 +10,7 @@ type Frame struct {
 	Joints    []FrameJoint
 	Tubes     []FrameTube
 	Feet      []FrameFoot
+	Dies      []FrameDie
 	Structure *cage.Structure // its tolerance is that of the sheet's joints
 	Unplaced  []*Part         // tubes and joints without a known place, left out above
 }
@@ -28,9 +29,10 @@ type FrameTube struct {
 	Member        string // which member of the cage it is, "" where not recorded
 	Through       []int  // joints, by number
 	Course        cage.Course
-	Outside, Wall float64 // metres, as measured, else as ordered; 0 where neither is recorded
-	MassPerLength float64 // kg/m, 0 where its size or material is not recorded
-	Stock         *Part   // nil where it has none
+	Outside, Wall float64   // metres, as measured, else as ordered; 0 where neither is recorded
+	MassPerLength float64   // kg/m, 0 where its size or material is not recorded
+	Stock         *Part     // nil where it has none
+	Die           *FrameDie // it is bent with; nil where it has no bend or the sheet has no die for it
 	Ends          [2]FrameEnd
 }
 

@@ -39,6 +39,7 @@ func (s *Sheet) Frame() *Frame {
 		}
 	}
 	f.Build(tolerance)
+	f.findDies()
 	return f
 }
 
