@@ -90,22 +90,28 @@ func (s *lengthSum) slot(number int) int {
 
 // add adds the length of a tube, numbered and without negative radius, times its weight.
 func (s *lengthSum) add(t Tube, weight quantity.Range) {
-	var plain quantity.Range
+	before := s.plain
+	s.plain = quantity.Range{}
 	for i := 1; i < len(t.Points); i++ {
-		plain = plain.Plus(Distance(t.Points[i-1], t.Points[i]))
+		s.plain = s.plain.Plus(Distance(t.Points[i-1], t.Points[i]))
 		s.addRun(t.Points[i-1], t.Points[i], weight)
 	}
 	if t.Radius.High > 0 {
 		for i := range t.inner() {
-			angle := t.Turn(i)
-			saved := savingOf(angle, halfTangent(angle))
-			plain = plain.Minus(t.Radius.Times(saved))
-			s.addCorner(t.Points[i:i+3], t.Radius, saved, weight)
+			s.bend(t, i, t.Radius, weight)
 		}
 	}
 	// A length that may be below zero, of bends that do not fit, does not grow with its weight.
-	s.isTooFar = s.isTooFar || !(weight.High <= farthest) || plain.Low < 0 && !weight.IsExact()
-	s.plain = s.plain.Plus(plain.Times(weight))
+	s.isTooFar = s.isTooFar || !(weight.High <= farthest) || s.plain.Low < 0 && !weight.IsExact()
+	s.plain = before.Plus(s.plain.Times(weight))
+}
+
+// bend takes off what an arc of a radius saves of the way over an inner point of the tube.
+func (s *lengthSum) bend(t Tube, i int, radius, weight quantity.Range) {
+	angle := t.Turn(i)
+	saved := savingOf(angle, halfTangent(angle))
+	s.plain = s.plain.Minus(radius.Times(saved))
+	s.addCorner(t.Points[i:i+3], radius, saved, weight)
 }
 
 func (s *lengthSum) addRun(p, q Point, weight quantity.Range) {

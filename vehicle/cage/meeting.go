@@ -49,16 +49,21 @@ func (s *Structure) leaving(member, joint int, onTube bool) Leaving {
 		run, _ := m.onRun(s.Joints[joint])
 		return Leaving{[]int{m.Through[run], m.Through[run+1]}, true}
 	}
+	return LeavingOf(m.Through, joint)
+}
+
+// LeavingOf returns how a member through joints leaves one of them.
+func LeavingOf(through []int, joint int) Leaving {
 	var next []int
-	for k, other := range m.Through {
+	for k, other := range through {
 		if other != joint {
 			continue
 		}
 		if k > 0 {
-			next = append(next, m.Through[k-1])
+			next = append(next, through[k-1])
 		}
-		if k+1 < len(m.Through) {
-			next = append(next, m.Through[k+1])
+		if k+1 < len(through) {
+			next = append(next, through[k+1])
 		}
 	}
 	return Leaving{To: next}
