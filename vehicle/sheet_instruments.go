@@ -42,11 +42,16 @@ func (r *sheetReader) instrument(source *Source, block *hclsyntax.Block) {
 
 // tolerance reads the tolerance of an instrument, written with or without its sign.
 func (k *keys) tolerance() (quantity.Figure, bool) {
-	t := k.wanted("tolerance", "0.05 mm", "")
-	if t.text == "" {
+	if t := k.wanted("tolerance", "0.05 mm", ""); t.text == "" {
 		return quantity.Figure{}, false
 	}
-	text, at, _ := k.source.Text(k.value("tolerance"))
+	return k.halfWidth(k.value("tolerance"), "instrument-tolerance", "0.05 mm")
+}
+
+// halfWidth reads a text as a tolerance, half the width on either side of a reading, with or
+// without its sign; example is how it could be written.
+func (k *keys) halfWidth(e hclsyntax.Expression, code Code, example string) (quantity.Figure, bool) {
+	text, at, _ := k.source.Text(e)
 	bare := strings.TrimLeft(text, " \t±")
 	bare = strings.TrimPrefix(strings.TrimPrefix(bare, "+/-"), "+-")
 	before := utf8.RuneCountInString(text) - utf8.RuneCountInString(bare)
@@ -56,8 +61,8 @@ func (k *keys) tolerance() (quantity.Figure, bool) {
 		k.faults = append(k.faults, FigureFault(fault, func(from, to int) hcl.Range { return at.Range(before+from, before+to) }))
 		return figure, false
 	case figure.Toleranced || figure.OneSided || !(figure.Unit.FromSI(figure.Reading) > 0):
-		k.fault("instrument-tolerance", at.Range(0, utf8.RuneCountInString(text)), "Not a tolerance",
-			fmt.Sprintf("Found %s as tolerance of the %s. Write one figure above zero, half the width on either side of a reading, as in \"0.05 mm\".", Quote(text), k.what))
+		k.fault(code, at.Range(0, utf8.RuneCountInString(text)), "Not a tolerance",
+			fmt.Sprintf("Found %s as tolerance of the %s. Write one figure above zero, half the width on either side of a reading, as in %q.", Quote(text), k.what, example))
 		return figure, false
 	}
 	return figure, true

@@ -9,6 +9,16 @@ type link struct {
 	particular *Particular
 	what       string // the block it stands in
 	name       told
+	at         int // KindPartNames: which of the parts
+}
+
+// fill keeps the part that is meant.
+func (l *link) fill(meant *Part) {
+	if l.particular.Kind == KindPartNames {
+		l.value.Several[l.at] = meant
+		return
+	}
+	l.value.Named, l.value.Text = meant, meant.Label
 }
 
 // resolve finds the parts that are named.
@@ -28,7 +38,7 @@ func (r *sheetReader) resolve() {
 		}
 		switch {
 		case len(meant) == 1:
-			l.value.Named, l.value.Text = meant[0], meant[0].Label
+			l.fill(meant[0])
 		case len(meant) > 1:
 			r.fault("label-of-several", l.name.all, "Several parts of that name", fmt.Sprintf(
 				"Found %s as %s of the %s, but it is the %s and the %s. Give one of them another label.",

@@ -82,11 +82,19 @@ func (r *sheetReader) settle(p *Part) {
 		list := &p.Lists[i]
 		at := slices.IndexFunc(list.Parts, func(inner *Part) bool { return inner.place() != (hcl.Range{}) })
 		switch {
+		case list.NotFitted && at < 0 && r.following[list] && len(list.Parts) > 0:
+			r.fault("fitted-and-not-fitted", list.Range, "Fitted and not fitted at once", fmt.Sprintf(
+				"Found %s in not_fitted of the %s, but what it goes through makes one at %s. Take it out.", Quote(list.Type.Name), p.blockName(), Quote(list.Parts[0].Label)))
 		case list.NotFitted && at >= 0:
 			r.fault("fitted-and-not-fitted", list.Range, "Fitted and not fitted at once", fmt.Sprintf(
 				"Found %s in not_fitted, but one is described at %s. Keep one of the two.", Quote(list.Type.Name), PlaceText(list.Parts[at].place())))
 		case list.NotFitted:
 			list.Complete, list.Fitted = true, quantity.No
+		case r.following[list]:
+			list.Complete, list.Fitted = true, quantity.Yes
+			if len(list.Parts) == 0 {
+				list.Fitted = quantity.No
+			}
 		case at >= 0:
 			list.Complete, list.Fitted = list.Range == (hcl.Range{}), quantity.Yes
 		}

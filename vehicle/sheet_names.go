@@ -51,7 +51,10 @@ func hasCar(source *Source) bool {
 // unknownName reports a name = value that the block does not have.
 func (r *sheetReader) unknownName(b *opened, a *hclsyntax.Attribute) {
 	known := b.knownNames()
-	advice := r.blockMeant(b, a.Name)
+	advice := r.geometryKeyMeant(b, a.Name)
+	if advice == "" {
+		advice = r.blockMeant(b, a.Name)
+	}
 	if advice == "" {
 		advice = r.nameMeant(b, a.Name)
 	}
@@ -74,6 +77,7 @@ func (b *opened) knownNames() []string {
 	}
 	if b.club == "" {
 		known = append(known, everyPart...)
+		known = append(known, b.part.Type.geometryKeys()...)
 	}
 	return known
 }

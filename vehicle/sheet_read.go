@@ -18,6 +18,9 @@ type sheetReader struct {
 	whole        bool      // every file could be read
 	noted        hcl.Range // of the note at the top level
 	links        []link
+	images       []image                // mirror images, in the order in which they are named
+	imageOf      map[*Part]*Part        // by original
+	following    map[*PartList]bool     // lists of parts that follow from others, all of them there
 	parts        map[partKey]*Part      // those written, to find what is written twice
 	papers       map[paperKey]hcl.Range // evidence likewise
 	instruments  map[string]*Instrument // by label, folded
@@ -57,6 +60,8 @@ func newSheetReader(shown string, sources []*Source, v *Vocabulary) *sheetReader
 		},
 		parts:        map[partKey]*Part{},
 		papers:       map[paperKey]hcl.Range{},
+		imageOf:      map[*Part]*Part{},
+		following:    map[*PartList]bool{},
 		instruments:  map[string]*Instrument{},
 		books:        booksOf(v),
 		others:       map[string]bool{},
@@ -67,6 +72,9 @@ func newSheetReader(shown string, sources []*Source, v *Vocabulary) *sheetReader
 // read reads all pages. Instruments come first, since a reading can name one that is
 // described further down.
 func (r *sheetReader) read(pages []page) {
+	if r.isTooLarge(pages) {
+		return
+	}
 	for _, p := range pages {
 		for _, block := range p.body.Blocks {
 			if block.Type == "instrument" {
@@ -80,8 +88,13 @@ func (r *sheetReader) read(pages []page) {
 		top := &hclsyntax.Block{Body: p.body, TypeRange: start}
 		r.body(&opened{keys: &keys{source: p.source, block: top, what: "sheet"}, part: r.sheet.Root})
 	}
+	r.makeImages()
 	r.resolve()
+	r.nameImages()
+	r.implied()
+	r.checkCage()
 	r.settle(r.sheet.Root)
+	r.meetings()
 }
 
 // result is the sheet, or nil when there are faults in it.
@@ -107,6 +120,7 @@ func (r *sheetReader) body(b *opened) {
 	for _, a := range attributesInOrder(b.block.Body) {
 		r.attribute(b, a)
 	}
+	r.pointTolerance(b)
 	for _, block := range b.block.Body.Blocks {
 		r.block(b, block)
 	}
@@ -123,6 +137,11 @@ func (r *sheetReader) attribute(b *opened, a *hclsyntax.Attribute) {
 	case a.Name == "not_fitted" || a.Name == "unfinished":
 		r.list(b, a)
 		return
+	case a.Name == "mirrored_as" && b.part.Type.isMirrored():
+		r.mirror(b, a)
+		return
+	case a.Name == "tolerance" && b.part.Type.hasPoint():
+		return // once all coordinates of the block are read
 	}
 	if x := b.particular(a.Name); x != nil {
 		e := &entry{sheetReader: r, opened: b, particular: x, all: a.Expr.Range()}

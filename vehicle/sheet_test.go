@@ -416,6 +416,7 @@ func TestSheetsOfOtherLineEndsAndMarksAreTheSame(t *testing.T) {
 
 func FuzzLoadSheet(f *testing.F) {
 	f.Add([]byte(fullSheet))
+	f.Add([]byte(geometrySheet))
 	entries, err := os.ReadDir(faultySheets)
 	require.NoError(f, err)
 	for _, entry := range entries {
@@ -461,6 +462,9 @@ func requireSound(t *testing.T, p *Part, size int) {
 			require.Less(t, v.Choice, len(x.Choices.Choices))
 		case x.Kind == KindPartName:
 			require.NotNil(t, v.Named)
+		case x.Kind == KindPartNames:
+			require.NotEmpty(t, v.Several)
+			require.NotContains(t, v.Several, (*Part)(nil))
 		}
 	}
 	for _, l := range p.Lists {

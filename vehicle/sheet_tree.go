@@ -19,24 +19,53 @@ func newPart(t *PartType, label string, within *Part, at hcl.Range) *Part {
 	return p
 }
 
-// Value returns what the sheet says of a particular of the part, and the part that says
-// it: the part itself, or, where the particular is not stated there and is inherited, the
-// part named for that, such as a tube's stock, if it says anything. x must be a particular
-// of the part's type.
+// Value returns what the sheet says of a particular of the part, and the part that says it:
+// the part itself; or, where the particular is not stated there, the part named for what is
+// inherited, such as a tube's stock, and of a mirror image its original for what an image
+// shares, if those say anything. A stock that the image names itself goes before the
+// original. x must be a particular of the part's type.
 func (p *Part) Value(x *Particular) (v *Value, holder *Part) {
-	v = &p.Values[x.Index]
-	if v.State != Nothing || x.Inherits == "" {
-		return v, p
+	own := &p.Values[x.Index]
+	if own.State != Nothing {
+		return own, p
 	}
-	by := p.Type.Particular(x.Inherits)
-	if by == nil || p.Values[by.Index].Named == nil {
-		return v, p
+	var by *Particular
+	if x.Inherits != "" {
+		by = p.Type.Particular(x.Inherits)
 	}
-	named := p.Values[by.Index].Named
-	if same := named.Type.Particular(x.Name); same != nil && named.Values[same.Index].State != Nothing {
-		return &named.Values[same.Index], named
+	if by != nil && p.Values[by.Index].State != Nothing {
+		if v, holder = inherited(x, p.Values[by.Index].Named); holder != nil {
+			return v, holder
+		}
 	}
-	return v, p
+	if p.Original == nil {
+		return own, p
+	}
+	if x.Mirrored {
+		if v, holder = p.Original.Value(x); v.State != Nothing {
+			return v, holder
+		}
+	}
+	if by != nil && p.Values[by.Index].State == Nothing {
+		link, _ := p.Value(by)
+		if v, holder = inherited(x, link.Named); holder != nil {
+			return v, holder
+		}
+	}
+	return own, p
+}
+
+// inherited returns what a part that another names says of a particular of the same name;
+// no holder where it says nothing.
+func inherited(x *Particular, named *Part) (v *Value, holder *Part) {
+	if named == nil {
+		return nil, nil
+	}
+	same := named.Type.Particular(x.Name)
+	if same == nil || named.Values[same.Index].State == Nothing {
+		return nil, nil
+	}
+	return &named.Values[same.Index], named
 }
 
 // List returns what the sheet says of the part's own parts of one type. t must belong to

@@ -29,7 +29,7 @@ func (n *entry) read(e hclsyntax.Expression) {
 	}
 	x := n.particular
 	switch {
-	case len(readings) > 1 && x.Kind != KindNumber && x.Kind != KindSize:
+	case len(readings) > 1 && !x.isMeasurable():
 		n.wrong("one-value-wanted", n.all, "Several readings where one value is wanted", "readings",
 			"Only figures have several readings: write reading = and one value.")
 	case len(readings) == 1 && n.saysNone(readings[0]):
@@ -59,9 +59,18 @@ func (n *entry) values(readings []hclsyntax.Expression) {
 		n.truth(e)
 	case KindPartName:
 		n.partName(e)
+	case KindPartNames:
+		n.partNames(e)
+	case KindPoint:
+		n.points(readings)
 	default:
 		panic("vehicle: a particular of no known kind: " + n.particular.Name)
 	}
+}
+
+// isMeasurable reports whether a particular is read with an instrument, perhaps several times.
+func (x *Particular) isMeasurable() bool {
+	return x.Kind == KindNumber || x.Kind == KindSize || x.Kind == KindPoint
 }
 
 // set keeps the value of a particular of the part. One that stands there already is a fault.
@@ -192,7 +201,7 @@ func (n *entry) measuredWith(e hclsyntax.Expression) bool {
 	if !ok {
 		return false
 	}
-	if kind := n.particular.Kind; kind != KindNumber && kind != KindSize {
+	if !n.particular.isMeasurable() {
 		n.wrong("key-unfit", t.all, "An instrument where nothing is measured", "measured_with", "Only figures are measured: take it out.")
 		return false
 	}

@@ -30,6 +30,10 @@ func (n *entry) example() string {
 		return "true"
 	case KindPartName:
 		return x.Names.exampleLabel()
+	case KindPartNames:
+		return `["A", "B"]`
+	case KindPoint:
+		return examplePoint
 	}
 	return `"…"`
 }
@@ -143,5 +147,5 @@ func (n *entry) partName(e hclsyntax.Expression) {
 		return
 	}
 	n.set(x, Value{Text: t.text})
-	n.links = append(n.links, link{&n.part.Values[x.Index], n.part, x, n.what, t})
+	n.links = append(n.links, link{value: &n.part.Values[x.Index], part: n.part, particular: x, what: n.what, name: t})
 }
