@@ -49,17 +49,21 @@ func writeHead(p *page, h Head) {
 	if h.Asked != "" {
 		p.labelled(2, "Asked", headLabel, h.Asked)
 	}
-	day := h.Day.String()
-	if h.DayIsToday {
-		day += ", today by this machine's clock, as no day was named"
-	}
-	p.labelled(2, "Day", headLabel, day)
+	p.labelled(2, "Day", headLabel, dayLine(h.Day, h.DayIsToday))
 	if h.Stage != vehicle.StageUnset {
 		p.labelled(2, "Stage", headLabel, stageWord(h.Stage))
 	}
 	if len(h.Only) > 0 {
 		p.labelled(2, "Only", headLabel, list(h.Only))
 	}
+}
+
+// dayLine is the day of a check, and whose clock said it where nobody named one.
+func dayLine(day quantity.Day, isToday bool) string {
+	if isToday {
+		return day.String() + ", today by this machine's clock, as no day was named"
+	}
+	return day.String()
 }
 
 func bookLine(book *rules.Rulebook) string {

@@ -1,0 +1,130 @@
+package report
+
+import (
+	"fmt"
+	"strings"
+
+	"gapsheet/vehicle"
+	"gapsheet/vehicle/cage"
+)
+
+// writeStocks tells length and mass by stock, and how many bars it takes.
+func writeStocks(p *page, f *vehicle.Frame) {
+	p.heading(Strong, "MASS AND LENGTH", " by stock, of tubes with a place")
+	if len(f.Tubes) == 0 {
+		p.prose(0, Plain, "No tube has a place yet.")
+		return
+	}
+	stocks := f.Stocks()
+	table := [][]string{{"stock", "size", "tubes", "length", "mass"}}
+	var whole vehicle.FrameStock
+	for _, s := range stocks {
+		table = append(table, stockRow(stockName(s), s))
+		whole.Tubes = append(whole.Tubes, s.Tubes...)
+		whole.Length, whole.Mass, whole.Weighed = whole.Length+s.Length, whole.Mass+s.Mass, whole.Weighed+s.Weighed
+	}
+	if len(stocks) > 1 {
+		table = append(table, stockRow("together", whole))
+	}
+	writeTable(p, table)
+	p.blank()
+	for _, s := range stocks {
+		p.hanging(0, "- ", 2, Plain, sentence(stockName(s)+": "+barWords(f, s)))
+	}
+	p.blank()
+	p.prose(0, Plain, "Lengths and masses are those of the centrelines from joint to joint, before the ends are notched. Where no density is stated it is that of steel, 7850 kg/m3 (EN 10219-2).")
+}
+
+// stockName names a stock in a sentence.
+func stockName(s vehicle.FrameStock) string {
+	if s.Part == nil {
+		return "no stock"
+	}
+	return "stock " + Safe(s.Part.Label)
+}
+
+func stockRow(name string, s vehicle.FrameStock) []string {
+	mass := "not known"
+	if s.Weighed > 0 {
+		mass = oneDecimal(s.Mass) + " kg"
+	}
+	if s.Weighed > 0 && s.Weighed < len(s.Tubes) {
+		mass = fmt.Sprintf("%s of %d tubes", mass, s.Weighed)
+	}
+	return []string{name, sizeWords(s.Outside, s.Wall), fmt.Sprint(len(s.Tubes)), fmt.Sprintf("%.2f m", s.Length), mass}
+}
+
+// writeTable writes rows in columns, each as wide as its widest cell. A first cell too wide
+// for the page pushes its own row.
+func writeTable(p *page, rows [][]string) {
+	widths := make([]int, len(rows[0]))
+	for _, row := range rows {
+		for i, cell := range row {
+			widths[i] = max(widths[i], Width(cell))
+		}
+	}
+	widths[0] = min(widths[0], p.width/4)
+	for i, row := range rows {
+		var line strings.Builder
+		for k, cell := range row {
+			line.WriteString(pad(cell, widths[k]) + "  ")
+		}
+		ink := Plain
+		if i == 0 {
+			ink = Faint
+		}
+		p.raw(p.paint.With(ink, strings.TrimRight(line.String(), " ")))
+	}
+}
+
+// barWords says how a stock's tubes are taken out of its bars.
+func barWords(f *vehicle.Frame, s vehicle.FrameStock) string {
+	if s.Part == nil {
+		return "these tubes name no stock, so they are taken out of no bars"
+	}
+	if s.BarLength == 0 {
+		return "bar_length is not recorded, so its tubes are not taken out of bars"
+	}
+	n := s.Nesting
+	words := []string{fmt.Sprintf("%s of %s mm, %s", numberOf(len(n.Bars), "bar"), inMillimetres(s.BarLength), boundWords(n))}
+	if _, ok := f.SawKerf(); !ok {
+		words = append(words, "saw_kerf is not recorded and taken as 0")
+	}
+	if s.HasBought {
+		words = append(words, boughtWords(s.Bought, len(n.Bars)))
+	}
+	for _, fault := range n.Faults {
+		words = append(words, cutFaultWords(f, s, fault))
+	}
+	if left := len(s.Tubes) - len(s.Cuts); left > 0 {
+		words = append(words, fmt.Sprintf("%s of which the length cannot be told left out", numberOf(left, "tube")))
+	}
+	return strings.Join(words, "; ")
+}
+
+// boundWords says how far a nesting is from the lower bound.
+func boundWords(n cage.Nesting) string {
+	switch {
+	case len(n.Bars) == 0:
+		return "as nothing can be cut from it"
+	case n.IsLeast:
+		return "the least there can be"
+	}
+	return fmt.Sprintf("%s %% over the lower bound of %s mm", oneDecimal(100*n.OverLeast()), inMillimetres(n.Least))
+}
+
+func boughtWords(bought, needed int) string {
+	if missing := needed - bought; missing > 0 {
+		return fmt.Sprintf("%d bought, so %d too few", bought, missing)
+	}
+	return fmt.Sprintf("%d bought", bought)
+}
+
+// cutFaultWords says why a tube is in no bar.
+func cutFaultWords(f *vehicle.Frame, s vehicle.FrameStock, fault *cage.Fault) string {
+	tube := cageNames{f}.tube(s.Cuts[fault.At])
+	if fault.Problem == cage.CutTooLong {
+		return fmt.Sprintf("%s is longer than every bar by %s mm", tube, inMillimetres(fault.Missing))
+	}
+	return fmt.Sprintf("%s is in no bar: %s", tube, fault.Problem)
+}
