@@ -3,6 +3,7 @@ module gapsheet
 go 1.26.8
 
 require (
+	codeberg.org/go-pdf/fpdf v0.12.0
 	github.com/agext/levenshtein v1.2.3
 	github.com/apparentlymart/go-textseg/v15 v15.0.0
 	github.com/expr-lang/expr v1.17.8
@@ -14,6 +15,7 @@ require (
 	github.com/spf13/pflag v1.0.9
 	github.com/stretchr/testify v1.12.1
 	github.com/zclconf/go-cty v1.20.0
+	golang.org/x/image v0.48.0
 	golang.org/x/term v0.48.0
 	golang.org/x/text v0.44.0
 	pgregory.net/rapid v1.3.0
