@@ -243,11 +243,11 @@ func TestWhatFollowsIsCompleteOnlyWhereNothingCanBeAdded(t *testing.T) {
 func TestABlockCompletesWhatFollows(t *testing.T) {
 	text := strings.Replace(geometrySheet, `  bend_radius = "150 mm"
 `, `  bend_radius = "150 mm"
-  corner "roof left" { angle = "80 deg" }
+  corner "roof left" { angle = "88 deg" }
   end "last" { to_foot = "0 mm" }
 `, 1)
 	text = strings.Replace(text, `joint "rear right" { note`, `joint "rear right" {
-  meeting "5 and 3" { angle = "12 deg" }
+  meeting "5 and 3" { angle = "25.6 deg" }
   note`, 1)
 	sheet := goodSheet(t, strings.Replace(text, `"as the left one" }`, `"as the left one"
 }`, 1))

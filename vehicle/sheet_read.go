@@ -99,6 +99,7 @@ func (r *sheetReader) read(pages []page) {
 
 // result is the sheet, or nil when there are faults in it.
 func (r *sheetReader) result(hash string) (*Sheet, hcl.Diagnostics) {
+	r.findDerived()
 	slices.SortStableFunc(r.faults, func(a, b *hcl.Diagnostic) int {
 		return cmp.Or(strings.Compare(a.Subject.Filename, b.Subject.Filename),
 			cmp.Compare(a.Subject.Start.Byte, b.Subject.Start.Byte))

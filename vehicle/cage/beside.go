@@ -110,3 +110,15 @@ func nearestOf(p Point, points []Point, outsides []quantity.Range) (nearest int,
 	}
 	return nearest, away
 }
+
+// RunUnder returns on which run of a member a joint lies that is none of its own, counted
+// from 0, and whether it lies on it.
+func (s *Structure) RunUnder(member, joint int, resting []Resting) (run int, ok bool) {
+	for _, rest := range restingOf(joint, resting) {
+		if rest.Member == member {
+			run, _ = s.Members[member].onRun(s.Joints[joint])
+			return run, true
+		}
+	}
+	return 0, false
+}

@@ -1,6 +1,10 @@
 package cage
 
-import "gapsheet/vehicle/quantity"
+import (
+	"math"
+
+	"gapsheet/vehicle/quantity"
+)
 
 // Meeting is a joint at which two tubes meet, and the least angle between the directions in
 // which they leave it, in radians. A tube that goes through leaves in two directions; on one
@@ -25,18 +29,25 @@ type Leaving struct {
 func (s *Structure) Meetings(resting []Resting) []Meeting {
 	var found []Meeting
 	for joint := range s.Joints {
-		members := s.Beside(-1, joint, resting)
-		if len(members) < 2 {
-			continue
-		}
-		ways := make([]Leaving, len(members))
-		for i, member := range members {
-			ways[i] = s.leaving(member, joint, i >= len(s.members[joint]))
-		}
-		for i, one := range members {
-			for k := i + 1; k < len(members); k++ {
-				found = append(found, Meeting{Joint: joint, Tubes: [2]int{one, members[k]}, Ways: [2]Leaving{ways[i], ways[k]}})
-			}
+		found = append(found, s.MeetingsAt(joint, resting)...)
+	}
+	return found
+}
+
+// MeetingsAt returns those of Meetings at one joint.
+func (s *Structure) MeetingsAt(joint int, resting []Resting) []Meeting {
+	members := s.Beside(-1, joint, resting)
+	if len(members) < 2 {
+		return nil
+	}
+	ways := make([]Leaving, len(members))
+	for i, member := range members {
+		ways[i] = s.leaving(member, joint, i >= len(s.members[joint]))
+	}
+	var found []Meeting
+	for i, one := range members {
+		for k := i + 1; k < len(members); k++ {
+			found = append(found, Meeting{Joint: joint, Tubes: [2]int{one, members[k]}, Ways: [2]Leaving{ways[i], ways[k]}})
 		}
 	}
 	return found
@@ -71,39 +82,90 @@ func LeavingOf(through []int, joint int) Leaving {
 
 // AngleOf returns the angle of a meeting, in radians; points are those of all joints.
 func (m *Meeting) AngleOf(points []Point) quantity.Range {
-	corner := points[m.Joint]
-	one, other := m.Ways[0], m.Ways[1]
-	if one.OnTube {
-		one, other = other, one
-	}
-	var angles least
-	switch {
-	case one.OnTube:
-		angles.add(AcuteAngle(Run{points[one.To[0]], points[one.To[1]]}, Run{points[other.To[0]], points[other.To[1]]}))
-	case other.OnTube:
-		for _, a := range one.To {
-			angles.add(AcuteAngle(Run{corner, points[a]}, Run{points[other.To[0]], points[other.To[1]]}))
-		}
-	default:
-		for _, a := range one.To {
-			for _, b := range other.To {
-				angles.add(AngleAt(points[a], corner, points[b]))
+	return LeastAngle([]Meeting{*m}, points)
+}
+
+// LeastAngle returns the least of the angles of meetings, in radians; Everything where there
+// is none. Points are those of all joints. Of two ways it works out the angle only where that
+// may be the least.
+func LeastAngle(meetings []Meeting, points []Point) quantity.Range {
+	var few [16]twoWays
+	pairs, farther := few[:0], math.Inf(1)
+	for i := range meetings {
+		one, other := &meetings[i].Ways[0], &meetings[i].Ways[1]
+		for a := range one.count() {
+			for b := range other.count() {
+				pair := twoWays{one.way(meetings[i].Joint, a), other.way(meetings[i].Joint, b), one.OnTube || other.OnTube, 0}
+				var high float64
+				pair.low, high = pair.roughly(points)
+				farther = min(farther, high)
+				pairs = append(pairs, pair)
 			}
 		}
 	}
-	return angles.value
-}
-
-// least gathers the least of some ranges.
-type least struct {
-	value quantity.Range
-	count int
-}
-
-func (l *least) add(r quantity.Range) {
-	if l.count++; l.count == 1 {
-		l.value = r
-		return
+	least, isFirst := quantity.Everything, true
+	for _, pair := range pairs {
+		if pair.low > farther {
+			continue
+		}
+		angle := pair.angle(points)
+		if !isFirst {
+			angle = angle.Min(least)
+		}
+		least, isFirst = angle, false
 	}
-	l.value = l.value.Min(r)
+	return least
+}
+
+// count returns in how many ways a member leaves. A run on which the joint lies is one line.
+func (l *Leaving) count() int {
+	if l.OnTube {
+		return 1
+	}
+	return len(l.To)
+}
+
+// way returns a way in which a member leaves a joint.
+func (l *Leaving) way(joint, which int) [2]int {
+	if l.OnTube {
+		return [2]int{l.To[0], l.To[1]}
+	}
+	return [2]int{joint, l.To[which]}
+}
+
+// twoWays are two ways by the joints they lead from and to.
+type twoWays struct {
+	one, other [2]int
+	isAcute    bool // the angle between the two lines is meant
+	low        float64
+}
+
+func (w *twoWays) angle(points []Point) quantity.Range {
+	one, other := Run{points[w.one[0]], points[w.one[1]]}, Run{points[w.other[0]], points[w.other[1]]}
+	if w.isAcute {
+		return AcuteAngle(one, other)
+	}
+	return AngleBetween(one, other)
+}
+
+// roughly returns bounds of the angle: as read, give or take what each way can turn.
+func (w *twoWays) roughly(points []Point) (low, high float64) {
+	one, turnOne := lean(points[w.one[0]], points[w.one[1]])
+	other, turnOther := lean(points[w.other[0]], points[w.other[1]])
+	angle, turn := one.Angle(other), turnOne+turnOther+1e-9
+	if w.isAcute {
+		angle = min(angle, math.Pi-angle)
+	}
+	return angle - turn, angle + turn
+}
+
+// lean returns the way from p to q as read, and by which angle it can be another within the
+// ranges, at most.
+func lean(p, q Point) (way Vector, turn float64) {
+	way = q.Middle().Minus(p.Middle())
+	off := (p.spread() + q.spread()) / 2
+	if length := way.Norm(); off < length {
+		return way, math.Asin(off / length)
+	}
+	return way, math.Pi
 }

@@ -1,0 +1,124 @@
+package vehicle
+
+import (
+	"slices"
+
+	"gapsheet/vehicle/cage"
+	"gapsheet/vehicle/quantity"
+)
+
+// corner derives the turn of a tube at an inner joint, and the straights beside its arc.
+func (d *deriver) corner(tube, part *Part, through []int) {
+	joint := d.value(part, "joint").Named
+	if joint == nil {
+		return
+	}
+	at := slices.Index(through, d.numbers[joint])
+	if at <= 0 || at+1 >= len(through) {
+		return
+	}
+	var from bases
+	three := d.placesAt(&from, through[at-1:at+2])
+	d.add(part, from, nil, func(from, gives []quantity.Range) {
+		gives[0] = cage.Tube{Points: pointsIn(three, from)}.Turn(0)
+	}, "angle")
+	d.straight(tube, part, through, at-1, "straight_before")
+	d.straight(tube, part, through, at, "straight_after")
+}
+
+// straight derives what the arcs leave of a run of a tube, which hangs on the points of the
+// run and on those beside it.
+func (d *deriver) straight(tube, part *Part, through []int, run int, name string) {
+	first, last := max(0, run-1), min(len(through), run+3)
+	var from bases
+	near := line{d.placesAt(&from, through[first:last]), d.radius(&from, tube, through)}
+	d.add(part, from, nil, func(from, gives []quantity.Range) {
+		gives[0] = near.in(from).StraightLeft(run - first)
+	}, name)
+}
+
+// end derives how far an end of a tube is from a foot and from where other tubes meet.
+func (d *deriver) end(tube, part *Part) {
+	joint := d.value(part, "joint").Named
+	if joint == nil {
+		return
+	}
+	d.endToFoot(tube, part, d.numbers[joint])
+	open := d.open("tube", "joint")
+	if d.structure == nil {
+		d.add(part, bases{list: d.unknown}, open, nothing, "to_joint", "to_joint_surface")
+		return
+	}
+	d.endTo(tube, part, d.numbers[joint], d.structure.JointsBeside(d.numbers[tube], d.resting), open, "to_joint")
+}
+
+// endToFoot derives how far an end of a tube is from the nearest foot: axis to axis that
+// hangs on the feet's joints alone.
+func (d *deriver) endToFoot(tube, part *Part, joint int) {
+	var feet []int
+	for _, foot := range d.feet {
+		if named := d.value(foot, "joint").Named; named != nil {
+			feet = append(feet, d.numbers[named])
+		}
+	}
+	if slices.Contains(feet, joint) {
+		d.endTo(tube, part, joint, feet, nil, "to_foot")
+		return
+	}
+	open := d.open("foot")
+	if len(d.unknownFeet) > 0 {
+		d.add(part, bases{list: d.unknownFeet}, open, nothing, "to_foot", "to_foot_surface")
+		return
+	}
+	if d.structure != nil {
+		d.endTo(tube, part, joint, feet, open, "to_foot")
+		return
+	}
+	from, away := d.away(joint, feet)
+	d.add(part, from, open, away, "to_foot")
+	d.add(part, bases{list: d.unknown}, open, nothing, "to_foot_surface")
+}
+
+// endTo derives how far an end of a tube is from the nearest of some joints, axis to axis
+// and between the surfaces. Where it is at one of them there is nothing to measure.
+func (d *deriver) endTo(tube, part *Part, joint int, joints []int, open []*PartList, name string) {
+	if slices.Contains(joints, joint) {
+		var from bases
+		from.put(d.base(tube, "through"))
+		d.add(part, from, nil, func(_, gives []quantity.Range) { gives[0], gives[1] = quantity.Range{}, quantity.Range{} }, name, name+"_surface")
+		return
+	}
+	if len(joints) == 0 {
+		return
+	}
+	from, away := d.away(joint, joints)
+	d.add(part, from, open, away, name)
+
+	surfaces := from.copy()
+	end, others := d.placeAt(&surfaces, d.joints[joint]), d.placesAt(&surfaces, joints)
+	own := d.outside(&surfaces, tube)
+	thick := make([][]figure, len(joints))
+	for i, other := range joints {
+		for _, beside := range d.structure.Beside(d.numbers[tube], other, d.resting) {
+			thick[i] = append(thick[i], d.outside(&surfaces, d.tubes[beside]))
+		}
+	}
+	d.add(part, surfaces, open, func(from, gives []quantity.Range) {
+		thickest := make([]quantity.Range, len(thick))
+		for i, outsides := range thick {
+			for _, outside := range outsides {
+				thickest[i] = thickest[i].Max(outside.in(from))
+			}
+		}
+		gives[0] = cage.SurfacesApart(end.in(from), own.in(from), pointsIn(others, from), thickest)
+	}, name+"_surface")
+}
+
+// away returns how the distance of a joint from the nearest of others follows.
+func (d *deriver) away(joint int, joints []int) (bases, Work) {
+	var from bases
+	end, others := d.placeAt(&from, d.joints[joint]), d.placesAt(&from, joints)
+	return from, func(from, gives []quantity.Range) {
+		_, gives[0] = cage.Nearest(end.in(from), pointsIn(others, from))
+	}
+}

@@ -1,0 +1,103 @@
+package vehicle
+
+import (
+	"math"
+	"slices"
+
+	"gapsheet/vehicle/cage"
+	"gapsheet/vehicle/quantity"
+)
+
+// steelElasticity is the modulus of elasticity of steel in Pa (EN 1993-1-1, 3.2.6).
+const steelElasticity = 210e9
+
+// size adds the outside diameter and the wall of a tube: as measured, else as ordered, and
+// where neither is recorded, as it is to be measured.
+func (d *deriver) size(b *bases, part *Part) (outside, wall figure) {
+	return d.outside(b, part), d.measured(b, part, "wall", "ordered_wall")
+}
+
+func (d *deriver) outside(b *bases, part *Part) figure {
+	return d.measured(b, part, "outside", "ordered_outside")
+}
+
+func (d *deriver) measured(b *bases, part *Part, name, ordered string) figure {
+	if !d.saysAny(part, name) && d.saysAny(part, ordered) {
+		name = ordered
+	}
+	return d.figure(b, part, name)
+}
+
+// ofMaterial adds a property of a tube's material that all steels have in common, of which
+// the value is given. Where neither it nor the material is recorded, the material is what
+// is missing, and the property can be anything plausible.
+func (d *deriver) ofMaterial(b *bases, part *Part, name string, ofSteel float64) figure {
+	if d.saysAny(part, name) {
+		return d.figure(b, part, name)
+	}
+	material := d.value(part, "material")
+	switch {
+	case material.State != Stated:
+		b.put(d.base(part, "material"))
+		return fixed(d.particular(part.Type, name).Plausible)
+	case slices.Contains(otherDensity, part.choiceWord("material")):
+		return d.figure(b, part, name)
+	}
+	return fixed(quantity.Exactly(ofSteel))
+}
+
+// section derives what follows from the size and the material of a tube.
+func (d *deriver) section(part *Part) {
+	var from bases
+	outside, wall := d.size(&from, part)
+	at := func(from []quantity.Range) (cage.Section, bool) {
+		section, fault := cage.SectionOf(outside.in(from), wall.in(from))
+		return section, fault == nil
+	}
+	d.add(part, from, nil, func(from, gives []quantity.Range) {
+		nothing(from, gives)
+		if section, ok := at(from); ok {
+			gives[0], gives[1], gives[2] = section.Area, section.SecondMoment, section.SectionModulus
+		}
+	}, "section_area", "second_moment", "section_modulus")
+
+	stiff := from.copy()
+	elasticity := d.ofMaterial(&stiff, part, "elasticity", steelElasticity)
+	d.add(part, stiff, nil, func(from, gives []quantity.Range) {
+		nothing(from, gives)
+		if section, ok := at(from); ok {
+			gives[0] = section.BendingStiffness(elasticity.in(from))
+		}
+	}, "bending_stiffness")
+
+	strong := from.copy()
+	yield := d.figure(&strong, part, "yield")
+	d.add(part, strong, nil, func(from, gives []quantity.Range) {
+		nothing(from, gives)
+		if section, ok := at(from); ok {
+			gives[0] = section.YieldMoment(yield.in(from))
+		}
+	}, "yield_moment")
+}
+
+// weight is a tube's centreline and what it is made of.
+type weight struct {
+	line
+	outside, wall, density figure
+}
+
+// weighed adds what a tube's mass follows from.
+func (d *deriver) weighed(b *bases, part *Part) weight {
+	w := weight{line: d.lineOf(b, part)}
+	w.outside, w.wall = d.size(b, part)
+	w.density = d.ofMaterial(b, part, "density", steelDensity)
+	return w
+}
+
+func (w weight) in(from []quantity.Range) cage.Weighed {
+	perMetre := quantity.Range{High: math.Inf(1)}
+	if section, fault := cage.SectionOf(w.outside.in(from), w.wall.in(from)); fault == nil {
+		perMetre = section.MassPerLength(w.density.in(from))
+	}
+	return cage.Weighed{Tube: w.line.in(from), PerMetre: perMetre}
+}
