@@ -2,7 +2,9 @@ package vehicle
 
 import (
 	"fmt"
+	"math"
 	"slices"
+	"strings"
 
 	"github.com/hashicorp/hcl/v2"
 
@@ -135,7 +137,7 @@ func hasTwice(parts []*Part) bool {
 // jointTwice reports a joint that a tube names twice.
 func (r *sheetReader) jointTwice(tube *Part, first, second int) {
 	label := Quote(tube.stated("through").Several[second].Label)
-	advice := fmt.Sprintf("A tube goes through a joint once. Write the other joint that is meant, or end the tube there and begin another.")
+	advice := "A tube goes through a joint once. Write the other joint that is meant, or end the tube there and begin another."
 	if second == first+1 {
 		advice = "Between the two it would have no length. Take one of them out, or write the other joint that is meant."
 	}
@@ -179,7 +181,7 @@ func (r *sheetReader) checkCourse(tube *Part) {
 	case len(short) > 0:
 		r.fault("bend-does-not-fit", radius.Range, "A bend that does not fit", fmt.Sprintf(
 			"Found %s as bend_radius of the %s, but its bends do not fit between its joints: %s. Bend it tighter, or look at the places of those joints.",
-			Quote(radius.Readings[0].Figure.String()), tube.blockName(), plainList(short, "and")))
+			Quote(radius.Readings[0].Figure.String()), tube.blockName(), strings.Join(short, "; ")))
 	case radius.State == None:
 		r.straightOn(tube, course, radius)
 	}
@@ -238,10 +240,10 @@ func (r *sheetReader) straightOn(tube *Part, course cage.Course, radius *Value) 
 	}
 }
 
-// millimetres prints a length as a workshop reads it.
+// millimetres prints a length as a workshop reads it, to a tenth.
 func millimetres(metres float64) string {
 	unit, _ := quantity.FindUnit("mm")
-	return quantity.FormatNumber(metres, unit, 1) + " mm"
+	return quantity.FormatNumber(math.Round(metres*1e4)/1e4, unit, -1) + " mm"
 }
 
 // placeText prints a place.

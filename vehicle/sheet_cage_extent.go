@@ -44,7 +44,7 @@ func (r *sheetReader) checkExtent(joints []*Part) {
 		if middle := sum / count; middle-least > most-middle {
 			far, other = lowest, highest
 		}
-		r.fault("cage-too-long", r.placeOfCoordinate(far, extent.axis), "Out of all proportion for a car", fmt.Sprintf(
+		r.fault("cage-too-long", placeOfCoordinate(far, extent.axis), "Out of all proportion for a car", fmt.Sprintf(
 			"The joints %s and %s are %s apart %s; %s is the most that can be. Look at %s of both, at its unit and its sign.",
 			Quote(far.Label), Quote(other.Label), millimetres(most-least), extent.along, millimetres(extent.most), extent.axis))
 	}
@@ -61,11 +61,11 @@ func coordinateOf(joint *Part, axis int) (float64, bool) {
 	return at, ok
 }
 
-// placeOfCoordinate is where the coordinate of a joint is written, for an image perhaps
-// where that is named.
-func (r *sheetReader) placeOfCoordinate(joint *Part, name string) hcl.Range {
-	if v := &joint.Values[joint.Type.Particular(name).Index]; len(v.Readings) > 0 {
+// placeOfCoordinate is where the recorded coordinate of a joint is written, for an image
+// perhaps in its original.
+func placeOfCoordinate(joint *Part, name string) hcl.Range {
+	if v := joint.stated(name); len(v.Readings) > 0 {
 		return v.Readings[0].Range
 	}
-	return r.placeOfImage(joint)
+	return placeOfCoordinate(joint.Original, name)
 }

@@ -5,7 +5,6 @@ import (
 	"slices"
 	"strings"
 
-	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 )
 
@@ -201,14 +200,3 @@ func isOnMiddle(joint *Part) bool {
 
 // sameLength is how near two lengths are the same, in metres.
 const sameLength = 1e-9
-
-// placeOfImage is where what a part names can be pointed at: its own value, or for an image
-// where it is named.
-func (r *sheetReader) placeOfImage(p *Part) hcl.Range {
-	for _, m := range r.images {
-		if m.part == p {
-			return m.label.all
-		}
-	}
-	return p.Range
-}

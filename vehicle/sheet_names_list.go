@@ -34,11 +34,11 @@ func (n *entry) partNames(e hclsyntax.Expression) {
 		n.wrong("list-empty", e.Range(), "An empty list", "an empty list", advice)
 		return
 	case isGiven && count != wanted:
-		n.wrong("names-count", e.Range(), "Too many or too few names", fmt.Sprintf("%d names", count),
-			fmt.Sprintf("There have to be %d: %s", wanted, x.Help))
+		n.wrong("names-count", e.Range(), "Too many or too few names", fmt.Sprintf("a list of %d", count),
+			fmt.Sprintf("There have to be %d. %s", wanted, x.Help))
 		return
 	case count > mostNames:
-		n.wrong("names-count", e.Range(), "Too many names", fmt.Sprintf("%d names", count),
+		n.wrong("names-count", e.Range(), "Too many names", fmt.Sprintf("a list of %d", count),
 			fmt.Sprintf("There can be at most %d. Write a part for each piece.", mostNames))
 		return
 	}
