@@ -84,6 +84,8 @@ func findingWords(f *vehicle.Frame, found vehicle.FrameFinding) string {
 		text = dieWords(f, found)
 	case vehicle.NotchImpossible, vehicle.SizeUnknown, vehicle.RunsStraightOn, vehicle.NotchInBend:
 		text = notchWords(f, found)
+	case vehicle.NoTubes:
+		text = "the sheet has no tube. Write each as a block tube, with the joints it goes through."
 	case vehicle.PartUnplaced:
 		text = unplacedWords(f, found.Part)
 	case vehicle.FootWithoutPlace:

@@ -53,7 +53,7 @@ var cutListMeaning = []string{
 	"Node length is from joint to joint along the straights, corners and all. Developed length follows the bends. Length on centreline ends where the centreline meets the other tube's surface. Long-point length is what is sawn off the bar before the ends are notched. Mass is that of the developed length.",
 	"Notch angle is between the axes of the two tubes; 90 is square. The place of a notch round its tube is the side on which that angle is acute; of a square notch, one of the two sides along the other tube.",
 	"Rotations count about the way from the tube's first end to its last: seen along that way, clockwise is positive. A notch to bend is turned against the side to which the nearest bend turns. The last notch to first is turned against the first notch, as on the tube before it is bent.",
-	"Bend schedule: the tube is fed with its first end ahead. Feed it by the straight, turn it by the rotation, clockwise positive as above, from the plane of the bend before, bend it by the angle. A bend to the other side is a rotation by 180. The angle is that of the finished tube; bend to has the die's springback added.",
+	"Bend schedule: the tube is fed with its first end ahead. Feed it by the straight, turn it by the rotation, clockwise positive as above, from the plane of the bend before, bend it by the angle. A bend to the other side is a rotation by 180. A joint at which the tube turns by no more than half a degree is no bend. The angle is that of the finished tube; bend to has the die's springback added.",
 	"The first straight begins at the first joint. The mark is where the arc begins, less the die's bend_start_offset: from the first joint, and from the long point, where the sawn tube begins.",
 }
 

@@ -25,14 +25,15 @@ type FrameJoint struct {
 // FrameTube is a tube that can be drawn.
 type FrameTube struct {
 	Part          *Part
-	Number        string // its label
-	Member        string // which member of the cage it is, "" where not recorded
-	Through       []int  // joints, by number
-	Course        cage.Course
-	Outside, Wall float64   // metres, as measured, else as ordered; 0 where neither is recorded
-	MassPerLength float64   // kg/m, 0 where its size or material is not recorded
-	Stock         *Part     // nil where it has none
-	Die           *FrameDie // it is bent with; nil where it has no bend or the sheet has no die for it
+	Number        string      // its label
+	Member        string      // which member of the cage it is, "" where not recorded
+	Through       []int       // joints, by number
+	Course        cage.Course // without joints at which it goes straight on, see Corners
+	Corners       []int       // joints, by number: those of Course's points, both ends included
+	Outside, Wall float64     // metres, as measured, else as ordered; 0 where neither is recorded
+	MassPerLength float64     // kg/m, 0 where its size or material is not recorded
+	Stock         *Part       // nil where it has none
+	Die           *FrameDie   // it is bent with; nil where it has no bend or the sheet has no die for it
 	Ends          [2]FrameEnd
 }
 

@@ -30,6 +30,7 @@ const (
 	NotchImpossible                     // of the first tube on the second at the joint; Fault says why
 	DieImpossible                       // DieFault of the tube on Die
 	NoDieFits                           // none of the sheet's dies is for the tube's outside diameter
+	NoTubes                             // the sheet has no tube at all, and does not say that there is no cage
 	PartUnplaced                        // Part; see Frame.WhyUnplaced
 	RadiusUnknown                       // the tube turns at the joint without a recorded bend radius
 	SizeUnknown                         // so that the first tube's notch on the second at the joint cannot be told
@@ -65,6 +66,9 @@ func (f *Frame) Findings() []FrameFinding {
 			}
 		}
 	}
+	if f.isEmpty() {
+		found = append(found, FrameFinding{Kind: NoTubes, Weight: StillOpen})
+	}
 	for _, part := range f.Unplaced {
 		found = append(found, FrameFinding{Kind: PartUnplaced, Weight: StillOpen, Part: part})
 	}
@@ -78,6 +82,15 @@ func (f *Frame) Findings() []FrameFinding {
 		return int(a.Kind) - int(b.Kind)
 	})
 	return found
+}
+
+// isEmpty reports whether the sheet has no tube, though it may have a cage.
+func (f *Frame) isEmpty() bool {
+	if len(f.Tubes) > 0 || f.Sheet == nil {
+		return false
+	}
+	root := f.Sheet.Root
+	return len(f.Sheet.partsNamed("tube")) == 0 && !root.List(root.Type.PartNamed("cage")).NotFitted
 }
 
 // heldFindings are those on what holds joints and tubes.
@@ -193,10 +206,10 @@ func (f *Frame) bendFindings(number int) []FrameFinding {
 	for _, fault := range tube.Course.Check() {
 		switch fault.Problem {
 		case cage.NoRadius:
-			joint := tube.Through[fault.At]
+			joint := tube.Corners[fault.At]
 			found = append(found, FrameFinding{Kind: RadiusUnknown, Weight: StillOpen, Tubes: []int{number}, Joints: []int{joint}, Fault: fault})
 		case cage.RadiusTooBig:
-			between := []int{tube.Through[fault.At-1], tube.Through[fault.At]}
+			between := []int{tube.Corners[fault.At-1], tube.Corners[fault.At]}
 			found = append(found, FrameFinding{Kind: BendsDoNotFit, Tubes: []int{number}, Joints: between, Fault: fault})
 		}
 	}

@@ -67,9 +67,26 @@ func (f *Frame) Build(tolerance float64) {
 	}
 	f.Structure = structure
 	for i := range f.Tubes {
-		f.Tubes[i].Course = structure.Members[i].Course
+		f.Tubes[i].straighten(structure.Members[i].Course)
 	}
 	f.findEnds()
+}
+
+// straighten sets the tube's course to one without the inner points at which it turns by no
+// more than what counts as straight: nobody bends a tube there, and no die could.
+func (t *FrameTube) straighten(course cage.Course) {
+	t.Course = cage.Course{Points: course.Points[:1:1], Radius: course.Radius}
+	t.Corners = t.Through[:1:1]
+	for i, point := range course.Points[1:] {
+		if i+2 < len(course.Points) {
+			before, behind := t.Course.Points[len(t.Course.Points)-1], course.Points[i+2]
+			if point.Minus(before).Angle(behind.Minus(point)) <= straightWithin {
+				continue
+			}
+		}
+		t.Course.Points = append(t.Course.Points, point)
+		t.Corners = append(t.Corners, t.Through[i+1])
+	}
 }
 
 // leastTolerance is how near counts as the same place where the sheet's joints say no
