@@ -57,16 +57,10 @@ func (c *compiler) spot(of rules.Node) spot {
 	return spot{part: c.part(of), point: -1, offset: particularOffset(whereabouts(of.Type().PartType))}
 }
 
-// whereabouts is the particular that tells where a part of a type is.
+// whereabouts is the particular that tells where a part of a type is, nil where none does.
 func whereabouts(t *vehicle.PartType) *vehicle.Particular {
-	name := "joint"
 	if t.Name == "tube" {
-		name = "through"
+		return t.Particular("through")
 	}
-	for _, x := range t.Particulars {
-		if x.Kind == vehicle.KindPoint || x.Name == name {
-			return x
-		}
-	}
-	panic("engine: nothing tells where a " + t.Name + " is")
+	return rules.PlaceOf(t)
 }

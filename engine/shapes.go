@@ -8,11 +8,13 @@ import (
 // shape lays out where a part and all its parts are.
 func (l *laying) shape(p *vehicle.Part) {
 	l.points(p)
-	switch joint := p.Type.Particular("joint"); {
-	case p.Type.Name == "tube":
-		l.tube(p)
-	case joint != nil && joint.Kind == vehicle.KindPartName && joint.Names.Name == "joint":
-		l.standsAt(p, joint)
+	if at := whereabouts(p.Type); at != nil {
+		switch at.Kind {
+		case vehicle.KindPartNames:
+			l.tube(p, at)
+		case vehicle.KindPartName:
+			l.standsAt(p, at)
+		}
 	}
 	for _, list := range p.Lists {
 		for _, inner := range list.Parts {
@@ -21,21 +23,19 @@ func (l *laying) shape(p *vehicle.Part) {
 	}
 }
 
-// points lays out the points of a part. A part that has one only stands there itself.
+// points lays out the points of a part. A part that has one only stands at it itself.
 func (l *laying) points(p *vehicle.Part) {
 	if l.car.shapes[shapeKey{l.car.bases[p], -1}] != nil {
 		return // laid out with a tube that goes through it
 	}
-	var made []*shape
 	for _, x := range p.Type.Particulars {
 		if x.Kind == vehicle.KindPoint {
 			s := &shape{points: []pointCells{l.pointOf(p, x)}, radius: -1, lacks: -1}
 			l.car.shapes[shapeKey{l.car.bases[p], int32(x.Index)}] = s
-			made = append(made, s)
+			if x == whereabouts(p.Type) {
+				l.car.shapes[shapeKey{l.car.bases[p], -1}] = s
+			}
 		}
-	}
-	if len(made) == 1 {
-		l.car.shapes[shapeKey{l.car.bases[p], -1}] = made[0]
 	}
 }
 
@@ -73,12 +73,8 @@ func (l *laying) standsAt(p *vehicle.Part, joint *vehicle.Particular) {
 }
 
 // tube lays out the course of a tube.
-func (l *laying) tube(p *vehicle.Part) {
-	through, radius := p.Type.Particular("through"), p.Type.Particular("bend_radius")
-	if through == nil {
-		return // a vocabulary without places
-	}
-	made := &shape{radius: l.car.cellOf(p, radius), lacks: -1}
+func (l *laying) tube(p *vehicle.Part, through *vehicle.Particular) {
+	made := &shape{radius: l.car.cellOf(p, p.Type.Particular("bend_radius")), lacks: -1}
 	v, _ := p.Value(through)
 	for _, joint := range v.Several {
 		l.points(joint)
