@@ -139,7 +139,7 @@ func (x *explainer) figure(t *trace, r quantity.Range, u quantity.Unit) string {
 	return figureText(r, u, figureDigits)
 }
 
-// toleranceText writes a range as its middle and half its width: "30.1 deg +/- 0.6 deg",
+// toleranceText writes a range as its middle and half its width: "30.1 ± 0.6 deg",
 // with no more digits than the width makes sense of.
 func toleranceText(r quantity.Range, u quantity.Unit) string {
 	half := u.FromSI(r.High)/2 - u.FromSI(r.Low)/2
@@ -149,8 +149,5 @@ func toleranceText(r quantity.Range, u quantity.Unit) string {
 	decimals := min(max(1-int(math.Floor(math.Log10(half))), 0), 6)
 	middle := quantity.FormatNumber(r.Low/2+r.High/2, u, decimals)
 	either := quantity.FormatNumber(r.High/2-r.Low/2, u, decimals)
-	if name := u.Name(); name != "" {
-		return fmt.Sprintf("%s %s +/- %s %s", middle, name, either, name)
-	}
-	return middle + " +/- " + either
+	return strings.TrimSpace(fmt.Sprintf("%s ± %s %s", middle, either, u.Name()))
 }
