@@ -83,7 +83,7 @@ func barWords(f *vehicle.Frame, s vehicle.FrameStock) string {
 		return "these tubes name no stock, so they are taken out of no bars"
 	}
 	if s.BarLength == 0 {
-		return "bar_length is not recorded, so its tubes are not taken out of bars"
+		return "its tubes are not taken out of bars, as its bar_length is not recorded"
 	}
 	n := s.Nesting
 	words := []string{fmt.Sprintf("%s of %s mm, %s", numberOf(len(n.Bars), "bar"), inMillimetres(s.BarLength), boundWords(n))}

@@ -23,9 +23,13 @@ func (p *Part) stated(name string) *Value {
 	return v
 }
 
-// statedBy returns the part that would state a particular of the part (see Value).
+// statedBy returns the part that states a particular of the part, or that would: the
+// original of a mirror image.
 func (p *Part) statedBy(name string) *Part {
-	_, holder := p.valueNamed(name)
+	v, holder := p.valueNamed(name)
+	if v.State == Nothing && p.Original != nil {
+		return p.Original
+	}
 	return holder
 }
 
@@ -88,9 +92,6 @@ func unreadCoordinates(joint *Part) []Base {
 	var lacking []Base
 	for _, name := range []string{"x", "y", "z"} {
 		holder := joint.statedBy(name)
-		if name == "y" && joint.Original != nil && joint.stated("y").State == Nothing {
-			holder = joint.Original
-		}
 		if _, ok := holder.asRead(name); !ok {
 			lacking = append(lacking, Base{Part: holder, Particular: holder.Type.Particular(name)})
 		}

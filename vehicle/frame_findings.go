@@ -58,10 +58,16 @@ type FrameFinding struct {
 // or feet may be missing from the sheet.
 func (f *Frame) Findings() []FrameFinding {
 	found := f.heldFindings()
+	doubled := map[[2]int]bool{}
+	for _, double := range found {
+		if double.Kind == DoubledTube {
+			doubled[[2]int(double.Tubes)] = true
+		}
+	}
 	for i := range f.Tubes {
 		found = append(found, f.bendFindings(i)...)
-		for k := range f.Tubes[i].Ends {
-			if finding, ok := f.endFinding(i, k); ok {
+		for k, end := range f.Tubes[i].Ends {
+			if finding, ok := f.endFinding(i, k); ok && !doubled[[2]int{i, end.Onto}] {
 				found = append(found, finding)
 			}
 		}
