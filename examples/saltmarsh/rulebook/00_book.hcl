@@ -40,6 +40,31 @@ term "is_hoop" {
   means = "tube.part in ['main hoop', 'front hoop', 'lateral hoop', 'lateral half-hoop']"
 }
 
+# A tube of the list for main hoops.
+term "listed_for_hoop" {
+  given = "tube in cage.tubes"
+  means = "any(table.main_hoop, tube.outside >= .outside and tube.wall >= .wall)"
+}
+
+# What a hoop of 45 by 2.5 mm that yields at 350 MPa has: it bends no more under a load, and
+# holds as much before it stays bent.
+term "as_strong_as_listed" {
+  given = "tube in cage.tubes"
+  means = "tube.bending_stiffness >= 15880*newton*sq_m and tube.yield_moment >= 1176*Nm"
+}
+
+# How far the upper end of a tube lies below the highest bend of the main hoop.
+term "length_below_hoop" {
+  given = "tube in cage.tubes"
+  means = <<-FORMULA
+    let begin = first(tube.ends);
+    let end = last(tube.ends);
+    let highest = above(begin, end) > 0 ? begin : end;
+    let hoop = find(cage.tubes, .part == 'main hoop');
+    max(map(hoop.corners, above(#, highest)))
+  FORMULA
+}
+
 # Bolts that may hold the cage: class 8.8 or better, the inch grade 8 beside it. Stainless
 # bolts are not among them.
 term "strong_bolts" {

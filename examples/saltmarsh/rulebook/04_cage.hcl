@@ -39,7 +39,7 @@ chapter "4" {
     TEXT
     applies = "built_to_tables"
     across  = "tube in cage.tubes"
-    where   = "tube.part == 'main hoop'"
+    where   = "tube.part == 'main hoop' and (listed_for_hoop(tube) or not as_strong_as_listed(tube))"
     demand  = "any(table.main_hoop, tube.outside >= .outside and tube.wall >= .wall)"
     rectify = "Bend the hoop anew from a listed tube. A sleeve over it or in it is not accepted."
   }
@@ -159,15 +159,17 @@ chapter "4" {
     page     = 24
     stage    = "bare shell"
     text     = <<-TEXT
-      A backstay is straight, stands off the vertical by 30 degrees or more, and meets the hoop no
-      more than 100 mm below its highest bend.
+      A backstay is straight from the hoop to its foot and stands off the vertical by 30 degrees
+      or more. A steeper one holds the hoop up and not back, so here too the measurement has to
+      prove it.
     TEXT
     applies  = "built_to_tables"
+    judged   = "proved"
     across   = "tube in cage.tubes"
     where    = "tube.part == 'backstay'"
-    demand   = "tube.straight and tube.angle_to_vertical >= 30*deg and tube.upper_end_offset <= 100*mm"
+    demand   = "tube.straight and tube.angle_to_vertical >= 30*deg"
     look_for = "Set a straight-edge along it; sight along it from the rear."
-    rectify  = "Move the foot rearwards."
+    rectify  = "Move the foot rearwards; where only the measurement is too coarse, set an angle gauge on the stay."
   }
 
   clause "4.10" {
@@ -176,14 +178,15 @@ chapter "4" {
     page     = 25
     stage    = "bare shell"
     text     = <<-TEXT
-      At least one straight diagonal stiffens the hoop or the backstays. It ends within 100 mm of
-      the junctions and feet it runs between.
+      At least one diagonal stiffens the hoop or the backstays. It is straight, and each of its
+      ends lies within 100 mm of a foot, or of a place where two other tubes meet, from axis to
+      axis. What ends halfway up a leg bends the leg.
     TEXT
     applies  = "built_to_tables"
     across   = "tube in cage.tubes"
     where    = "tube.part in ['hoop diagonal', 'backstay diagonal']"
     at_least = 1
-    demand   = "tube.straight and max(tube.upper_end_offset, tube.lower_end_offset) <= 100*mm"
+    demand   = "tube.straight and all(tube.ends, min(.to_foot, .to_joint) <= 100*mm)"
     rectify  = "Fit a straight diagonal from corner to corner."
   }
 
@@ -397,6 +400,464 @@ chapter "4" {
     demand   = "tube.punch_marks == 1"
     look_for = "A hand's breadth over the foot, on the inner side; compare with the mark's drawing on the visit slip."
     rectify  = "Call the scrutineer who made the visit."
+  }
+
+  clause "4.24" {
+    title   = "Legs of the main hoop"
+    concern = "safety"
+    page    = 33
+    stage   = "bare shell"
+    text    = <<-TEXT
+      Seen from the side the legs of the main hoop stand upright within 10 degrees, all the way
+      from the foot to the highest bend.
+    TEXT
+    applies = "built_to_tables"
+    across  = "tube in cage.tubes"
+    where   = "tube.part == 'main hoop'"
+    demand  = <<-FORMULA
+      let left = first(tube.ends);
+      let right = last(tube.ends);
+      all(tube.corners, abs(ahead_of(#, left)) <= tan(10*deg) * above(#, left)
+        and abs(ahead_of(#, right)) <= tan(10*deg) * above(#, right))
+    FORMULA
+    rectify = "Move the feet under the hoop's top; a leg is not pulled straight with the hoop in the car."
+  }
+
+  clause "4.25" {
+    title   = "One half of the hoop as the other"
+    concern = "safety"
+    page    = 33
+    stage   = "bare shell"
+    text    = <<-TEXT
+      The main hoop has two halves alike: two bends a side at most, its outermost bends turn alike
+      within 2 degrees, and its feet stand level within 20 mm.
+    TEXT
+    applies = "built_to_tables"
+    across  = "tube in cage.tubes"
+    where   = "tube.part == 'main hoop'"
+    demand  = <<-FORMULA
+      let left = first(tube.corners);
+      let right = last(tube.corners);
+      tube.bends in [2, 4] and abs(left.angle - right.angle) <= 2*deg
+      and abs(above(first(tube.ends), last(tube.ends))) <= 20*mm
+    FORMULA
+    rectify = "Bend the hoop anew, or level its feet."
+  }
+
+  clause "4.26" {
+    title    = "Close to the shell"
+    concern  = "safety"
+    page     = 33
+    stage    = "bare shell"
+    text     = <<-TEXT
+      The hoops follow the inside of the shell as closely as its shape lets them; a hoop that
+      stands in the room takes it from the crew and gives the roof nowhere to rest.
+    TEXT
+    applies  = "built_to_tables"
+    across   = "tube in cage.tubes"
+    where    = "is_hoop(tube)"
+    look_for = "A flat hand fits between hoop and pillar, a fist does not."
+    rectify  = "Move the hoop out, or bend it anew."
+  }
+
+  clause "4.27" {
+    title   = "The hoop over the helmets"
+    concern = "safety"
+    page    = 34
+    stage   = "before trim"
+    text    = "The highest bend of the main hoop stands 80 mm or more above the top of either helmet."
+    applies = "built_to_tables"
+    across  = ["tube in cage.tubes", "head in heads"]
+    where   = "tube.part == 'main hoop'"
+    demand  = "max(map(tube.corners, above(#, head))) >= 80*mm"
+    rectify = "Lower the seat."
+  }
+
+  clause "4.28" {
+    title   = "Ends of the half-hoops"
+    concern = "safety"
+    page    = 34
+    stage   = "bare shell"
+    text    = <<-TEXT
+      A half-hoop stands on a foot of its own in front and meets the main hoop behind, no more
+      than 100 mm below its highest bend.
+    TEXT
+    applies = "built_to_tables and cage.base_structure == 'main hoop and two lateral half-hoops'"
+    across  = "tube in cage.tubes"
+    where   = "tube.part == 'lateral half-hoop'"
+    demand  = <<-FORMULA
+      any(tube.ends, .to_foot <= 20*mm)
+      and meet(tube, find(cage.tubes, .part == 'main hoop'), 10*mm)
+      and length_below_hoop(tube) <= 100*mm
+    FORMULA
+    rectify = "Lengthen the half-hoop to the top of the main hoop."
+  }
+
+  clause "4.29" {
+    title   = "From side to side over the windscreen"
+    concern = "safety"
+    page    = 34
+    stage   = "bare shell"
+    text    = "A straight transverse member joins the two half-hoops over the windscreen."
+    applies = "built_to_tables and cage.base_structure == 'main hoop and two lateral half-hoops'"
+    across  = "tube in cage.tubes"
+    where   = "tube.part == 'transverse member'"
+    demand  = <<-FORMULA
+      tube.straight
+      and count(cage.tubes, .part == 'lateral half-hoop' and meet(#, tube, 10*mm)) == 2
+    FORMULA
+    rectify = "Fit the member between the half-hoops, behind their upper bends."
+  }
+
+  clause "4.30" {
+    title   = "Upper ends of the backstays"
+    concern = "safety"
+    page    = 35
+    stage   = "bare shell"
+    text    = <<-TEXT
+      A backstay meets the hoop no more than 100 mm below its highest bend, and at the place where
+      the half-hoop or longitudinal member meets it from in front, or within 100 mm of it.
+    TEXT
+    applies = "built_to_tables"
+    across  = "tube in cage.tubes"
+    where   = "tube.part == 'backstay'"
+    demand  = <<-FORMULA
+      meet(tube, find(cage.tubes, .part == 'main hoop'), 10*mm)
+      and length_below_hoop(tube) <= 100*mm
+      and any(tube.ends, .to_foot > 100*mm and .to_joint <= 100*mm)
+    FORMULA
+    rectify = "Move the upper end to the corner of the hoop."
+  }
+
+  clause "4.31" {
+    title   = "Feet of the backstays"
+    concern = "safety"
+    page    = 35
+    stage   = "bare shell"
+    text    = "A backstay ends on a foot, not on a seat belt mounting and not on another tube."
+    applies = "built_to_tables"
+    across  = "tube in cage.tubes"
+    where   = "tube.part == 'backstay'"
+    demand  = "any(tube.ends, .to_foot <= 20*mm)"
+    rectify = "Lengthen the stay to a foot on the wheel arch or the member behind the rear seat."
+  }
+
+  clause "4.32" {
+    title   = "Diagonals cut at a crossing"
+    concern = "safety"
+    page    = 36
+    stage   = "bare shell"
+    text    = <<-TEXT
+      A diagonal that is cut where it crosses another, or the harness bar, goes on behind it in the
+      same line, within 10 degrees.
+    TEXT
+    applies = "built_to_tables"
+    across  = "tube in cage.tubes"
+    where   = <<-FORMULA
+      tube.part in ['hoop diagonal', 'backstay diagonal'] and any(tube.ends, let end = #;
+        count(cage.tubes, .part == tube.part and distance(end, #) <= 10*mm) >= 2)
+    FORMULA
+    demand  = "any(cage.tubes, .part == tube.part and angle_between(#, tube) >= 170*deg)"
+    rectify = "Cut the halves out and fit them in one line."
+  }
+
+  clause "4.33" {
+    title   = "A cross in the hoop"
+    concern = "safety"
+    page    = 36
+    stage   = "bare shell"
+    text    = <<-TEXT
+      Two diagonals cross in the main hoop of a car whose first log book is of 2020 or later; a
+      diagonal that is cut at the crossing counts by its halves.
+    TEXT
+    applies = "built_to_tables and car.first_logbook >= date('2020-01-01')"
+    demand  = "count(cage.tubes, .part == 'hoop diagonal') in [2, 3, 4]"
+    rectify = "Fit the second diagonal."
+  }
+
+  clause "4.34" {
+    title   = "Door bars in pairs"
+    concern = "safety"
+    page    = 37
+    stage   = "bare shell"
+    text    = <<-TEXT
+      The bars of a door belong together: they cross, or lie one above the other at a slope that
+      differs by no more than 10 degrees. One bar alone is not a door bar.
+    TEXT
+    applies = "built_to_tables"
+    across  = "tube in cage.tubes"
+    where   = "tube.part == 'door bar'"
+    demand  = <<-FORMULA
+      count(cage.tubes, .part == 'door bar' and meet(#, tube, 10*mm)) >= 2
+      or count(cage.tubes, .part == 'door bar' and distance(#, tube) <= 500*mm
+        and angle_between(#, tube) <= 10*deg) >= 2
+    FORMULA
+    rectify = "Fit the second bar."
+  }
+
+  clause "4.35" {
+    title   = "Door bars stand on both hoops"
+    concern = "safety"
+    page    = 37
+    stage   = "bare shell"
+    text    = <<-TEXT
+      An end of a door bar lies on the main hoop, on the front hoop or half-hoop, or on another
+      door bar, and nowhere else.
+    TEXT
+    applies = "built_to_tables"
+    across  = "tube in cage.tubes"
+    where   = "tube.part == 'door bar'"
+    demand  = <<-FORMULA
+      all(tube.ends, let end = #; count(cage.tubes,
+        .part in ['main hoop', 'front hoop', 'lateral hoop', 'lateral half-hoop', 'door bar']
+        and distance(end, #) <= 10*mm) >= 2)
+    FORMULA
+    rectify = "Lengthen the bar to the hoops."
+  }
+
+  clause "4.36" {
+    title   = "Ends of the roof diagonals"
+    concern = "safety"
+    page    = 38
+    stage   = "bare shell"
+    text    = <<-TEXT
+      A roof diagonal is straight and ends within 100 mm of places where two other tubes meet.
+    TEXT
+    applies = "built_to_tables"
+    across  = "tube in cage.tubes"
+    where   = "tube.part == 'roof diagonal'"
+    demand  = "tube.straight and all(tube.ends, .to_joint <= 100*mm)"
+    rectify = "Move the end to the corner of the hoop."
+  }
+
+  clause "4.37" {
+    title   = "Shape of the pillar reinforcements"
+    concern = "safety"
+    page    = 38
+    stage   = "bare shell"
+    text    = <<-TEXT
+      The reinforcement beside the windscreen is straight, or has one bend of no more than 20
+      degrees.
+    TEXT
+    applies = "built_to_tables"
+    across  = "tube in cage.tubes"
+    where   = "tube.part == 'windscreen pillar reinforcement'"
+    demand  = "tube.bends <= 1 and all(tube.corners, .angle <= 20*deg)"
+    rectify = "Make it anew, straighter."
+  }
+
+  clause "4.38" {
+    title   = "Upper ends of the pillar reinforcements"
+    concern = "safety"
+    page    = 38
+    stage   = "bare shell"
+    text    = <<-TEXT
+      The reinforcement beside the windscreen ends above within 100 mm of the junction of half-hoop,
+      or front hoop, and transverse or longitudinal member.
+    TEXT
+    applies = "built_to_tables"
+    across  = "tube in cage.tubes"
+    where   = "tube.part == 'windscreen pillar reinforcement'"
+    demand  = <<-FORMULA
+      let begin = first(tube.ends);
+      let end = last(tube.ends);
+      (above(begin, end) > 0 ? begin.to_joint : end.to_joint) <= 100*mm
+    FORMULA
+    rectify = "Carry it up to the junction."
+  }
+
+  clause "4.39" {
+    title   = "Where the harness bar runs"
+    concern = "safety"
+    page    = 39
+    stage   = "bare shell"
+    text    = <<-TEXT
+      The harness bar is one straight piece from leg to leg of the main hoop. It is not cut for a
+      diagonal; the diagonal is cut for it.
+    TEXT
+    applies = "built_to_tables"
+    across  = "tube in cage.tubes"
+    where   = "tube.part == 'harness bar'"
+    demand  = <<-FORMULA
+      let hoop = find(cage.tubes, .part == 'main hoop');
+      tube.straight and tube.joints == 0 and all(tube.ends, distance(#, hoop) <= 10*mm)
+    FORMULA
+    rectify = "Fit a bar in one piece, behind the seats."
+  }
+
+  clause "4.40" {
+    title   = "Straps on the bar"
+    concern = "safety"
+    page    = 39
+    stage   = "before trim"
+    text    = <<-TEXT
+      A shoulder strap goes round the harness bar itself and falls to it from the shoulder by no
+      more than 100 mm.
+    TEXT
+    applies = "built_to_tables"
+    across  = ["harness in harnesses", "strap in harness.straps"]
+    where   = "strap.anchorage.fixed_to == 'harness bar'"
+    demand  = <<-FORMULA
+      any(cage.tubes, .part == 'harness bar' and distance(#, strap.anchor_at) <= 40*mm)
+      and 0*mm <= above(strap.leaves_body, strap.anchor_at) <= 100*mm
+    FORMULA
+    rectify = "Raise or lower the seat; a bar is not bent down to suit it."
+  }
+
+  clause "4.41" {
+    title   = "Angles between tubes"
+    concern = "safety"
+    page    = 40
+    stage   = "before cutting"
+    text    = <<-TEXT
+      Where two tubes meet, the angle between them is 20 degrees or more, so that the weld gets to
+      the heel of the joint.
+    TEXT
+    applies = "built_to_tables"
+    across  = "joint in cage.joints"
+    where   = "joint.tubes_meeting >= 2"
+    demand  = "joint.least_angle >= 20*deg"
+    rectify = "Move the end along the tube that it lands on."
+  }
+
+  clause "4.42" {
+    title   = "Free lengths"
+    concern = "safety"
+    page    = 40
+    stage   = "before cutting"
+    text    = <<-TEXT
+      No tube that the club asks for runs farther than a metre without a foot or another tube to
+      hold it; a transverse member may run 1200 mm.
+    TEXT
+    applies = "built_to_tables"
+    across  = "tube in cage.tubes"
+    where   = "tube.mandatory"
+    demand  = "tube.unsupported_span <= (tube.part == 'transverse member' ? 1200*mm : 1000*mm)"
+    rectify = "Hold the tube on its way, by a strut to the nearest corner."
+  }
+
+  clause "4.43" {
+    title    = "Headroom"
+    concern  = "safety"
+    page     = 41
+    stage    = "before trim"
+    text     = <<-TEXT
+      Between the helmet of whoever sits belted in and the surface of the nearest tube, without its
+      padding, are 50 mm or more.
+    TEXT
+    across   = "head in heads"
+    at_least = 2
+    demand   = "head.clearance >= 50*mm"
+    rectify  = "Lower the seat or lean it back; thinner padding gives nothing."
+  }
+
+  clause "4.44" {
+    title    = "Tubes near a helmet"
+    concern  = "safety"
+    page     = 41
+    stage    = "before event"
+    text     = <<-TEXT
+      A tube whose surface comes within 150 mm of the top of a helmet is padded over the whole
+      length that a head can reach.
+    TEXT
+    applies  = "built_to_tables"
+    demand   = <<-FORMULA
+      count(cage.paddings, .covered_length >= 150*mm)
+        >= count(cage.tubes, let tube = #; any(heads, distance(tube, .top) - tube.outside / 2 <= 150*mm))
+    FORMULA
+    look_for = "Each of these tubes has a piece of its own, also the corner braces."
+    rectify  = "Pad the tube, bonded and tied."
+  }
+
+  clause "4.45" {
+    title   = "Width and height of the way out"
+    concern = "safety"
+    page    = 41
+    stage   = "before cutting"
+    text    = <<-TEXT
+      Over the door bars the way out is 550 mm wide and 500 mm high or more, from axis to axis of
+      the tubes around it.
+    TEXT
+    applies = "built_to_tables"
+    across  = "opening in cage.door_apertures"
+    demand  = "opening.width >= 550*mm and opening.height >= 500*mm"
+    rectify = "Lower the door bars, or move the half-hoop's upper bend forward."
+  }
+
+  clause "4.46" {
+    title    = "A hoop of another tube"
+    concern  = "safety"
+    page     = 42
+    stage    = "before cutting"
+    text     = <<-TEXT
+      A main hoop whose tube is not listed, but which bends no more than one of 45 by 2.5 mm and
+      yields no sooner, can be approved by the club in writing, for one car. Nobody but the club
+      says so.
+    TEXT
+    applies  = "built_to_tables"
+    across   = "tube in cage.tubes"
+    where    = "tube.part == 'main hoop' and as_strong_as_listed(tube) and not listed_for_hoop(tube)"
+    evidence = ["club approval"]
+    look_for = "The approval names this chassis and this tube, and is signed by the drawing office."
+    rectify  = "Write to the drawing office before the tube is bent."
+  }
+
+  clause "4.47" {
+    title   = "Joints on the drawing"
+    concern = "eligibility"
+    page    = 42
+    stage   = "bare shell"
+    text    = <<-TEXT
+      The drawing that is deposited says where every joint is, from which datum, and through which
+      joints every tube runs.
+    TEXT
+    applies = "built_to_tables"
+    demand  = "recorded(cage.datum) and all(cage.joints, recorded(.at)) and all(cage.tubes, recorded(.through))"
+    rectify = "Measure the joints while the cage stands on the jig."
+  }
+
+  clause "4.48" {
+    title   = "Mass of the cage"
+    concern = "advice"
+    page    = 42
+    stage   = "before cutting"
+    text    = <<-TEXT
+      The club has seen sound cages between 45 and 75 kg. One that is heavier tires the car and
+      not the trees.
+    TEXT
+    applies = "built_to_tables"
+    demand  = "45*kg <= cage.mass <= 75*kg"
+    rectify = "Look for tubes that hold nothing."
+  }
+
+  clause "4.49" {
+    title   = "Sill bars"
+    concern = "advice"
+    page    = 43
+    stage   = "before cutting"
+    text    = <<-TEXT
+      A bar along the sill, from foot to foot, keeps a post out that the door bars let under. The
+      club advises it.
+    TEXT
+    applies = "built_to_tables"
+    demand  = "count(cage.tubes, .part == 'sill bar' and all(.ends, .to_foot <= 100*mm)) >= 2"
+    rectify = "Fit sill bars before the seats' cross tubes."
+  }
+
+  clause "4.50" {
+    title   = "In front of the bulkhead"
+    concern = "safety"
+    page    = 43
+    stage   = "bare shell"
+    text    = <<-TEXT
+      A brace to a strut top ends on a foot of its own. It is not welded to the strut top's sheet
+      alone.
+    TEXT
+    applies = "built_to_tables"
+    across  = "tube in cage.tubes"
+    where   = "tube.part in ['front strut brace', 'rear strut brace']"
+    demand  = "any(tube.ends, .to_foot <= 20*mm)"
+    rectify = "Put a plate and a foot under the end."
   }
 }
 

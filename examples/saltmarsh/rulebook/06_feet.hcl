@@ -108,6 +108,40 @@ chapter "6" {
     demand  = "foot.foot_thickness >= 2.5*mm"
     rectify = "Cut the foot off and weld on one of 3 mm."
   }
+
+  clause "6.8" {
+    title   = "A foot under each leg"
+    concern = "safety"
+    page    = 41
+    stage   = "bare shell"
+    text    = <<-TEXT
+      Each leg of the main hoop and of every other hoop stands on a foot of its own, no more than
+      20 mm from it.
+    TEXT
+    applies = "built_to_tables"
+    across  = "tube in cage.tubes"
+    where   = "tube.part in ['main hoop', 'front hoop', 'lateral hoop']"
+    demand  = "all(tube.ends, .to_foot <= 20*mm)"
+    rectify = "Lengthen the leg to the floor and put a foot under it."
+  }
+
+  clause "6.9" {
+    title    = "Flat or boxed"
+    concern  = "safety"
+    page     = 41
+    stage    = "bare shell"
+    text     = <<-TEXT
+      A foot stands flat on the floor, or is boxed around the corner of floor and sill. A flat one
+      under a hoop lies on 120 square centimetres, a boxed one takes two thirds of that on each
+      of its faces.
+    TEXT
+    applies  = "built_to_tables"
+    across   = "foot in cage.feet"
+    where    = "foot.carries in ['main hoop leg', 'front hoop leg', 'lateral hoop leg']"
+    demand   = "foot.plate_contact_area >= (foot.shape == 'boxed' ? 160*sq_cm : 120*sq_cm)"
+    look_for = "The plate follows the floor; no bridge over a swage."
+    rectify  = "Make a plate that lies on."
+  }
 }
 
 table "plates" {

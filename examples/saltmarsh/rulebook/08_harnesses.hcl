@@ -162,4 +162,18 @@ chapter "8" {
     look_for = "Bend the webbing sharply between two fingers and look at the threads of its edges."
     rectify  = "Replace the harness."
   }
+
+  clause "8.11" {
+    title   = "Spread of the shoulder straps"
+    concern = "safety"
+    page    = 53
+    stage   = "before trim"
+    text    = <<-TEXT
+      Seen from above the two shoulder straps run apart, or together, by 10 to 30 degrees between
+      them, so that neither slips off a shoulder.
+    TEXT
+    across  = "harness in harnesses"
+    demand  = "10*deg <= harness.shoulder_spread <= 30*deg"
+    rectify = "Move the straps along the harness bar."
+  }
 }

@@ -120,15 +120,17 @@ chapter "16" {
     page     = 97
     stage    = "before event"
     text     = <<-TEXT
-      Each tube within 200 mm of a helmet is padded, with padding of a standard, 10 mm thick or
-      more. Foam for pipes is none.
+      Padding is of a standard, 10 mm thick or more, and its cover does not burn. Foam for pipes is
+      none. Which tubes are padded stands in chapter 4.
     TEXT
+    across   = "padding in cage.paddings"
+    at_least = 1
     demand   = <<-FORMULA
-      count(cage.paddings, .standard in ['FIA 8857-2001', 'SFI 45.1', 'SFI 45.2'] and .thickness >= 10*mm)
-        >= count(cage.tubes, .helmet_distance <= 200*mm)
+      padding.standard in ['FIA 8857-2001', 'SFI 45.1', 'SFI 45.2']
+      and padding.thickness >= 10*mm and padding.cover_flame_resistant
     FORMULA
     look_for = "Sit in with the helmet on and move the head about: it meets padding everywhere."
-    rectify  = "Pad the tube, bonded and tied."
+    rectify  = "Replace it by padding of a standard."
   }
 
   clause "16.10" {

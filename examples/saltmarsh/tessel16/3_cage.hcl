@@ -7,6 +7,9 @@ cage {
   builder                = "Oystergate Works, Wrackham"
   modified_since         = false
   modified               = "none"
+  datum                  = "jig"
+  origin                 = "middle of the front axle line, on the top of the jig's table; x forward, y left, z up"
+  saw_kerf               = "2.5 mm"
   bolted_in              = true
   weld_process           = "TIG"
   welder_qualification   = "Qualification test of 2025-02, tube in all positions"
@@ -18,6 +21,7 @@ cage {
 }
 
 door_aperture "left" {
+  corners         = ["U left", "F left", "G left", "S left"]
   dimension_a     = { reading = "338 mm", measured_with = "steel rule" }
   dimension_b     = { reading = "205 mm", measured_with = "steel rule" }
   dimension_c     = { reading = "240 mm", measured_with = "steel rule" }
@@ -26,6 +30,7 @@ door_aperture "left" {
 }
 
 door_aperture "right" {
+  corners         = ["U right", "F right", "G right", "S right"]
   dimension_a     = { reading = "335 mm", measured_with = "steel rule" }
   dimension_b     = { reading = "207 mm", measured_with = "steel rule" }
   dimension_c     = { reading = "242 mm", measured_with = "steel rule" }
@@ -35,7 +40,10 @@ door_aperture "right" {
 
 foot "main hoop left" {
   carries             = "main hoop leg"
+  joint               = "A left"
+  mirrored_as         = "main hoop right"
   tube                = "1"
+  shape               = "flat"
   fixing              = "bolted"
   foot_thickness      = "3 mm"
   plate_thickness     = { reading = "3.05 mm", measured_with = "caliper" }
@@ -53,10 +61,7 @@ foot "main hoop left" {
 }
 
 foot "main hoop right" {
-  carries             = "main hoop leg"
   tube                = "1"
-  fixing              = "bolted"
-  foot_thickness      = "3 mm"
   plate_thickness     = { reading = "3.05 mm", measured_with = "caliper" }
   plate_area          = "148 cm2"
   plate_contact_area  = "131 cm2"
@@ -73,7 +78,10 @@ foot "main hoop right" {
 
 foot "half-hoop left" {
   carries             = "lateral hoop leg"
+  joint               = "D left"
+  mirrored_as         = "half-hoop right"
   tube                = "2"
+  shape               = "flat"
   fixing              = "bolted"
   foot_thickness      = "3 mm"
   plate_thickness     = { reading = "3.10 mm", measured_with = "caliper" }
@@ -91,10 +99,7 @@ foot "half-hoop left" {
 }
 
 foot "half-hoop right" {
-  carries             = "lateral hoop leg"
   tube                = "3"
-  fixing              = "bolted"
-  foot_thickness      = "3 mm"
   plate_thickness     = { reading = "3.05 mm", measured_with = "caliper" }
   plate_area          = "136 cm2"
   plate_contact_area  = "125 cm2"
@@ -111,7 +116,10 @@ foot "half-hoop right" {
 
 foot "backstay left" {
   carries             = "backstay"
+  joint               = "K left"
+  mirrored_as         = "backstay right"
   tube                = "5"
+  shape               = "flat"
   fixing              = "bolted"
   foot_thickness      = "3 mm"
   plate_thickness     = { reading = "3.05 mm", measured_with = "caliper" }
@@ -129,10 +137,7 @@ foot "backstay left" {
 }
 
 foot "backstay right" {
-  carries             = "backstay"
   tube                = "6"
-  fixing              = "bolted"
-  foot_thickness      = "3 mm"
   plate_thickness     = { reading = "3.05 mm", measured_with = "caliper" }
   plate_area          = "84 cm2"
   plate_contact_area  = "77 cm2"
@@ -147,7 +152,86 @@ foot "backstay right" {
   locked_nuts         = true
 }
 
+# Feet that the rules do not ask for, on the strut tops.
+
+foot "front strut left" {
+  carries             = "other"
+  joint               = "AB left"
+  mirrored_as         = "front strut right"
+  tube                = "30"
+  shape               = "flat"
+  fixing              = "bolted"
+  foot_thickness      = "3 mm"
+  plate_thickness     = { reading = "3.05 mm", measured_with = "caliper" }
+  plate_area          = "72 cm2"
+  plate_contact_area  = "66 cm2"
+  plate_longest_side  = "100 mm"
+  plate_shortest_side = "72 mm"
+  plate_material      = "steel"
+  plate_welded        = true
+  bolt_count          = 2
+  bolt_diameter       = "8 mm"
+  bolt_grade          = "8.8"
+  double_shear        = false
+  locked_nuts         = true
+}
+
+foot "front strut right" {
+  tube                = "31"
+  plate_thickness     = { reading = "3.10 mm", measured_with = "caliper" }
+  plate_area          = "72 cm2"
+  plate_contact_area  = "66 cm2"
+  plate_longest_side  = "100 mm"
+  plate_shortest_side = "72 mm"
+  plate_material      = "steel"
+  plate_welded        = true
+  bolt_count          = 2
+  bolt_diameter       = "8 mm"
+  bolt_grade          = "8.8"
+  double_shear        = false
+  locked_nuts         = true
+}
+
+foot "rear strut left" {
+  carries             = "other"
+  joint               = "AC left"
+  mirrored_as         = "rear strut right"
+  tube                = "32"
+  shape               = "flat"
+  fixing              = "bolted"
+  foot_thickness      = "3 mm"
+  plate_thickness     = { reading = "3.05 mm", measured_with = "caliper" }
+  plate_area          = "72 cm2"
+  plate_contact_area  = "65 cm2"
+  plate_longest_side  = "100 mm"
+  plate_shortest_side = "72 mm"
+  plate_material      = "steel"
+  plate_welded        = true
+  bolt_count          = 2
+  bolt_diameter       = "8 mm"
+  bolt_grade          = "8.8"
+  double_shear        = false
+  locked_nuts         = true
+}
+
+foot "rear strut right" {
+  tube                = "33"
+  plate_thickness     = { reading = "3.05 mm", measured_with = "caliper" }
+  plate_area          = "72 cm2"
+  plate_contact_area  = "67 cm2"
+  plate_longest_side  = "100 mm"
+  plate_shortest_side = "72 mm"
+  plate_material      = "steel"
+  plate_welded        = true
+  bolt_count          = 2
+  bolt_diameter       = "8 mm"
+  bolt_grade          = "8.8"
+  double_shear        = false
+  locked_nuts         = true
+}
+
 gusset "main hoop and half-hoop, left" {
+  joint          = "G left"
   form           = "bent sheet"
   junction       = "tubes 1 and 2"
   thickness      = "1.5 mm"
@@ -159,6 +243,7 @@ gusset "main hoop and half-hoop, left" {
 }
 
 gusset "main hoop and half-hoop, right" {
+  joint          = "G right"
   form           = "bent sheet"
   junction       = "tubes 1 and 3"
   thickness      = "1.5 mm"
@@ -170,6 +255,7 @@ gusset "main hoop and half-hoop, right" {
 }
 
 gusset "half-hoop and transverse member, left" {
+  joint          = "H left"
   form           = "bent sheet"
   junction       = "tubes 2 and 4"
   thickness      = "1.5 mm"
@@ -181,6 +267,7 @@ gusset "half-hoop and transverse member, left" {
 }
 
 gusset "half-hoop and transverse member, right" {
+  joint          = "H right"
   form           = "bent sheet"
   junction       = "tubes 3 and 4"
   thickness      = "1.5 mm"
@@ -192,8 +279,9 @@ gusset "half-hoop and transverse member, right" {
 }
 
 gusset "crossing of the door bars, left" {
+  joint          = "W left"
   form           = "bent sheet"
-  junction       = "tubes 10 and 11"
+  junction       = "tubes 10 and 12"
   thickness      = "1.5 mm"
   shorter_arm    = "84 mm"
   longer_arm     = "84 mm"
@@ -203,8 +291,9 @@ gusset "crossing of the door bars, left" {
 }
 
 gusset "crossing of the door bars, right" {
+  joint          = "W right"
   form           = "bent sheet"
-  junction       = "tubes 12 and 13"
+  junction       = "tubes 11 and 13"
   thickness      = "1.5 mm"
   shorter_arm    = "84 mm"
   longer_arm     = "85 mm"
@@ -214,8 +303,9 @@ gusset "crossing of the door bars, right" {
 }
 
 gusset "main hoop and diagonal" {
+  joint          = "N left"
   form           = "bent sheet"
-  junction       = "tubes 1 and 7"
+  junction       = "tubes 1 and 20"
   thickness      = "1.5 mm"
   shorter_arm    = "76 mm"
   longer_arm     = "104 mm"
@@ -225,6 +315,7 @@ gusset "main hoop and diagonal" {
 }
 
 gusset "main hoop and backstay, left" {
+  joint          = "G left"
   form           = "bent sheet"
   junction       = "tubes 1 and 5"
   thickness      = "1.5 mm"
@@ -236,6 +327,7 @@ gusset "main hoop and backstay, left" {
 }
 
 gusset "main hoop and backstay, right" {
+  joint          = "G right"
   form           = "bent sheet"
   junction       = "tubes 1 and 6"
   thickness      = "1.5 mm"
@@ -276,18 +368,19 @@ inspection_hole "harness bar" {
 
 padding "behind the helmets" {
   tube                  = "1"
+  between               = ["G left", "G right"]
   standard              = "FIA 8857-2001"
   thickness             = "22 mm"
-  covered_length        = "820 mm"
   fixing                = "bonded and tied"
   cover_flame_resistant = true
 }
 
 padding "left of the driver" {
   tube                  = "2"
+  between               = ["H left", "R left"]
+  mirrored_as           = "right of the co-driver"
   standard              = "FIA 8857-2001"
   thickness             = "22 mm"
-  covered_length        = "640 mm"
   fixing                = "bonded and tied"
   cover_flame_resistant = true
 }
@@ -296,7 +389,42 @@ padding "right of the co-driver" {
   tube                  = "3"
   standard              = "FIA 8857-2001"
   thickness             = "22 mm"
-  covered_length        = "640 mm"
+  fixing                = "bonded and tied"
+  cover_flame_resistant = true
+}
+
+padding "over the driver" {
+  tube                  = "18"
+  between               = ["R left", "M"]
+  mirrored_as           = "over the co-driver"
+  standard              = "FIA 8857-2001"
+  thickness             = "22 mm"
+  fixing                = "bonded and tied"
+  cover_flame_resistant = true
+}
+
+padding "over the co-driver" {
+  tube                  = "19"
+  standard              = "FIA 8857-2001"
+  thickness             = "22 mm"
+  fixing                = "bonded and tied"
+  cover_flame_resistant = true
+}
+
+padding "corner brace by the driver" {
+  tube                  = "35"
+  between               = ["AD left", "AE left"]
+  mirrored_as           = "corner brace by the co-driver"
+  standard              = "FIA 8857-2001"
+  thickness             = "22 mm"
+  fixing                = "bonded and tied"
+  cover_flame_resistant = true
+}
+
+padding "corner brace by the co-driver" {
+  tube                  = "36"
+  standard              = "FIA 8857-2001"
+  thickness             = "22 mm"
   fixing                = "bonded and tied"
   cover_flame_resistant = true
 }

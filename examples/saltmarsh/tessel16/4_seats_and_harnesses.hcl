@@ -19,6 +19,9 @@ seat "driver" {
 
   distance_to_steering_wheel = "410 mm"
 
+  reference = ["-1310 mm", "370 mm", "335 mm"]
+  tolerance = "5 mm"
+
   evidence "label photo" { file = "papers/seat-labels.txt" }
 
   seat_mount "front left" {
@@ -101,6 +104,9 @@ seat "co-driver" {
 
   distance_to_steering_wheel = "none"
 
+  reference = ["-1310 mm", "-370 mm", "335 mm"]
+  tolerance = "5 mm"
+
   evidence "label photo" { file = "papers/seat-labels.txt" }
 
   seat_mount "front left" {
@@ -173,7 +179,6 @@ harness "driver" {
   points              = 6
   buckle              = "rotary"
   for_head_restraint  = true
-  shoulder_spacing    = "210 mm"
   in_accident         = false
 
   shoulder_distance_behind_seat = "230 mm"
@@ -181,14 +186,16 @@ harness "driver" {
   evidence "label photo" { file = "papers/harness-labels.txt" }
 
   strap "left shoulder" {
-    serial              = "BS24-0731-1"
-    label_kind          = "not valid after"
-    made                = "none"
-    not_after           = "2029"
-    width               = "51 mm"
-    damaged             = false
-    angle_to_horizontal = { reading = "11 deg", measured_with = "angle gauge" }
-    sideways_angle      = { reading = "8 deg", measured_with = "angle gauge" }
+    serial     = "BS24-0731-1"
+    label_kind = "not valid after"
+    made       = "none"
+    not_after  = "2029"
+    width      = "51 mm"
+    damaged    = false
+
+    leaves_body = ["-1545 mm", "436 mm", "956 mm"]
+    anchor_at   = ["-1810 mm", "475 mm", "904 mm"]
+    tolerance   = "5 mm"
 
     anchorage {
       fixed_to        = "harness bar"
@@ -203,14 +210,16 @@ harness "driver" {
   }
 
   strap "right shoulder" {
-    serial              = "BS24-0731-2"
-    label_kind          = "not valid after"
-    made                = "none"
-    not_after           = "2029"
-    width               = "51 mm"
-    damaged             = false
-    angle_to_horizontal = { reading = "11 deg", measured_with = "angle gauge" }
-    sideways_angle      = { reading = "8 deg", measured_with = "angle gauge" }
+    serial     = "BS24-0731-2"
+    label_kind = "not valid after"
+    made       = "none"
+    not_after  = "2029"
+    width      = "51 mm"
+    damaged    = false
+
+    leaves_body = ["-1545 mm", "304 mm", "956 mm"]
+    anchor_at   = ["-1810 mm", "265 mm", "904 mm"]
+    tolerance   = "5 mm"
 
     anchorage {
       fixed_to        = "harness bar"
@@ -321,7 +330,6 @@ harness "co-driver" {
   points              = 6
   buckle              = "rotary"
   for_head_restraint  = true
-  shoulder_spacing    = "210 mm"
   in_accident         = false
 
   shoulder_distance_behind_seat = "230 mm"
@@ -337,6 +345,10 @@ harness "co-driver" {
     damaged             = false
     angle_to_horizontal = { reading = "13 deg", measured_with = "angle gauge" }
     sideways_angle      = { reading = "8 deg", measured_with = "angle gauge" }
+
+    leaves_body = ["-1545 mm", "-304 mm", "966 mm"]
+    anchor_at   = ["-1810 mm", "-265 mm", "904 mm"]
+    tolerance   = "5 mm"
 
     anchorage {
       fixed_to        = "harness bar"
@@ -359,6 +371,10 @@ harness "co-driver" {
     damaged             = false
     angle_to_horizontal = { reading = "13 deg", measured_with = "angle gauge" }
     sideways_angle      = { reading = "8 deg", measured_with = "angle gauge" }
+
+    leaves_body = ["-1545 mm", "-436 mm", "966 mm"]
+    anchor_at   = ["-1810 mm", "-475 mm", "904 mm"]
+    tolerance   = "5 mm"
 
     anchorage {
       fixed_to        = "harness bar"

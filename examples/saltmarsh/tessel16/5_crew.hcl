@@ -1,5 +1,19 @@
 # What the crew wear.
 
+# Where their helmets are, belted in; taken as balls of a helmet's half width.
+
+head "driver" {
+  top           = ["-1560 mm", "370 mm", "1240 mm"]
+  tolerance     = "10 mm"
+  helmet_radius = "140 mm"
+}
+
+head "co-driver" {
+  top           = ["-1560 mm", "-370 mm", "1245 mm"]
+  tolerance     = "10 mm"
+  helmet_radius = "140 mm"
+}
+
 crew_member "driver" {
   dressed_mass    = "89 kg"
   reflective_vest = true
