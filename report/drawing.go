@@ -32,6 +32,8 @@ type drawing struct {
 	head     CageHead
 	numbers  []string        // of tubes, as they are drawn
 	letters  []string        // of joints
+	pairs    []string        // of joints: what each has in common with its image's name, may be ""
+	listed   [2]bool         // some tubes, some joints have the place in their list for a name
 	courses  [][]cage.Vector // of tubes, as lines of straights; nil for one that cannot be drawn
 	bounds   bounds
 	places   []cage.Vector // along all tubes, close enough to stand for them
@@ -50,13 +52,14 @@ func newDrawing(f *vehicle.Frame, verdicts map[*vehicle.Part]engine.Verdict, h C
 	}
 	for _, joint := range f.Joints {
 		letters = append(letters, joint.Name)
+		d.pairs = append(d.pairs, pairName(joint.Name, longestLetter))
 		if isFinite(joint.At) {
 			d.bounds.add(joint.At, 0)
 			d.places = append(d.places, joint.At)
 		}
 	}
-	d.numbers = shortNames(numbers, longestNumber, "T")
-	d.letters = shortNames(letters, longestLetter, "J")
+	d.numbers, d.listed[0] = shortNames(numbers, longestNumber, "T")
+	d.letters, d.listed[1] = shortNames(letters, longestLetter, "J")
 	return d
 }
 

@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"gapsheet/engine"
@@ -98,11 +99,16 @@ func (d *drawing) key(common scale, within area) *key {
 		k.row(sample(plainStyle, 0), "tube of no recorded size")
 	}
 	d.keyOfLabels(k)
-	k.row(func(out *svgText, at area) { drawCone(out, at) }, "First-angle projection (ISO 5456-2)")
+	k.row(func(out *svgText, at area) { drawCone(out, at) }, "first-angle projection")
 	k.rows = append(k.rows, keyRow{lines: []string{"", ""}, sign: func(out *svgText, at area) { drawBar(out, at, common) }})
 	k.notes = k.wrap("Side, front and plan " + common.String() + " when printed at 100 %. x forward, y left, z up (ISO 8855).")
 	if len(counts) > 0 {
 		k.notes = append(k.notes, k.wrap("Where tubes cover each other, the worst verdict shows.")...)
+	}
+	for i, words := range []string{"T7: the 7th tube of the cut list.", "J7: the 7th joint of the sheet."} {
+		if d.listed[i] {
+			k.notes = append(k.notes, k.wrap(words)...)
+		}
 	}
 	k.high = float64(len(k.notes)+3)*noteLine + 2
 	for i := range k.rows {
@@ -134,11 +140,20 @@ func (d *drawing) keyOfLabels(k *key) {
 		k.row(func(out *svgText, at area) {
 			out.put(`<circle cx="%v" cy="%v" r="0.4" fill="#000"/>`, mm(at.x+10), mm(at.middle().y))
 			out.words(spot{at.x + 2, at.middle().y + 1}, smallText, "middle", "Al")
-		}, "joint, first letters of its name; of a bend, where its straights meet")
+		}, d.jointWords())
 	}
 	if len(d.frame.Feet) > 0 {
 		k.row(func(out *svgText, at area) { drawFoot(out, spot{at.x + 10, at.middle().y}) }, "foot")
 	}
+}
+
+// jointWords says how joints are named.
+func (d *drawing) jointWords() string {
+	words := "joint, first letters of its name"
+	if slices.ContainsFunc(d.pairs, func(pair string) bool { return pair != "" }) {
+		words += " (A: Al and Ar)"
+	}
+	return words + "; of a bend, where its straights meet"
 }
 
 func (k *key) row(sign func(*svgText, area), text string) {

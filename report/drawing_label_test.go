@@ -99,8 +99,9 @@ func TestDrawingLabelsAreApart(t *testing.T) {
 		for _, tube := range frame.Tubes {
 			require.Contains(t, texts, tube.Number, v.title)
 		}
-		for _, letters := range d.letters {
-			require.Equal(t, v.lettered, slices.Contains(texts, letters), "%s: %s", v.title, letters)
+		for i, letters := range d.letters {
+			told := slices.Contains(texts, letters) || slices.Contains(texts, d.pairs[i])
+			require.Equal(t, v.lettered, told, "%s: %s", v.title, letters)
 		}
 	}
 }
@@ -126,8 +127,25 @@ func TestDrawingLabelsLeadHome(t *testing.T) {
 }
 
 func TestDrawingShortNames(t *testing.T) {
-	require.Equal(t, []string{"Al", "Ar", "roof", "lmb", "7"}, shortNames([]string{"A left", "A right", "roof", "left middle bar", "7"}, 4, "J"))
-	require.Equal(t, []string{"J1", "J2*", "J2", "J4", "abcd"}, shortNames([]string{"door left", "dash low", "J2", "  ", "a b c d e f"}, 4, "J"), "no two alike, none empty")
+	names, numbered := shortNames([]string{"A left", "A right", "AB left", "roof", "left middle bar", "7"}, 4, "J")
+	require.Equal(t, []string{"Al", "Ar", "ABl", "roof", "lmb", "7"}, names)
+	require.False(t, numbered)
+	names, numbered = shortNames([]string{"door left", "dash low", "J2", "  ", "a b c d e f"}, 4, "J")
+	require.Equal(t, []string{"J1", "J2*", "J2", "J4", "abcd"}, names, "no two alike, none empty")
+	require.True(t, numbered)
+}
+
+// Where a joint and its image are one spot they have one name, if no other joint has it.
+func TestDrawingPairedNames(t *testing.T) {
+	m := newFrame()
+	m.pair("A", 0, 500, 0)
+	m.pair("AB", 0, 500, 0)
+	m.pair("roof", 0, 500, 0)
+	m.joint("roof", 0, 0, 900)
+	m.joint("Q left", 0, 500, 0)
+	d := newDrawing(m.Frame, nil, handMadeHead())
+	require.Equal(t, []string{"A", "AB", "rl", "rr", "Ql"}, d.paired([]int{0, 1, 2, 3, 4, 5, 7}))
+	require.Equal(t, []string{"Al", "ABr", "roof"}, d.paired([]int{0, 3, 6}))
 }
 
 // Styles differ in the thickness of the edges, in the width of the band and in the

@@ -105,7 +105,7 @@ type jointSpot struct {
 
 func jointSpots(v *view, d *drawing) []jointSpot {
 	var spots []spot
-	var names [][]string
+	var joints [][]int
 	for i, joint := range d.frame.Joints {
 		if !isFinite(joint.At) {
 			continue
@@ -113,14 +113,14 @@ func jointSpots(v *view, d *drawing) []jointSpot {
 		at := v.on(joint.At)
 		same := slices.IndexFunc(spots, func(other spot) bool { return other.distance(at) <= 2*sameSpot })
 		if same < 0 {
-			spots, names = append(spots, at), append(names, []string{d.letters[i]})
+			spots, joints = append(spots, at), append(joints, []int{i})
 			continue
 		}
-		names[same] = append(names[same], d.letters[i])
+		joints[same] = append(joints[same], i)
 	}
 	var all []jointSpot
 	for i, at := range spots {
-		all = append(all, jointSpot{at, enumerated(names[i])})
+		all = append(all, jointSpot{at, enumerated(d.paired(joints[i]))})
 	}
 	return all
 }

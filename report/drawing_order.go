@@ -14,6 +14,10 @@ type crossing struct {
 	toward      float64 // of the upper one, metres
 }
 
+// leastSine is that of the angle below which two tubes run along each other on paper rather
+// than cross.
+const leastSine = 0.1
+
 // longestCover bounds how much of a tube is drawn once more where it passes over another
 // at a small angle, in millimetres.
 const longestCover = 6
@@ -78,16 +82,16 @@ func crossingsOf(tubes []*drawnTube, a, b int, factor float64) []crossing {
 
 // cover is how far along a tube it covers another that it crosses at an angle.
 func cover(under *drawnTube, sine float64) float64 {
-	return min(longestCover, (under.style.wide(under.width)/2+0.3)/max(sine, 0.05))
+	return min(longestCover, (under.style.wide(under.width)/2+0.3)/sine)
 }
 
 // cross finds where two straights cross inside, as shares of each, and the sine of the
-// angle between them.
+// angle between them, which is at least leastSine.
 func cross(a, b, c, d spot) (mine, other, sine float64, ok bool) {
 	ab, cd, ac := spot{b.x - a.x, b.y - a.y}, spot{d.x - c.x, d.y - c.y}, spot{c.x - a.x, c.y - a.y}
 	whole := ab.x*cd.y - ab.y*cd.x
 	lengths := a.distance(b) * c.distance(d)
-	if lengths == 0 || math.Abs(whole) < 1e-6*lengths {
+	if lengths == 0 || math.Abs(whole) < leastSine*lengths {
 		return 0, 0, 0, false
 	}
 	mine = (ac.x*cd.y - ac.y*cd.x) / whole
@@ -114,16 +118,19 @@ func seats(tubes []*drawnTube, v *view, d *drawing) []crossing {
 				along, way := tubes[over].nearest(v.on(place))
 				_, own := tube.nearest(v.on(place))
 				sine := math.Abs(way.x*own.y-way.y*own.x) / max(math.Hypot(way.x, way.y)*math.Hypot(own.x, own.y), 1e-9)
-				found = append(found, crossing{over, under, along, cover(tube, sine), v.toward.Dot(place)})
+				if sine >= leastSine {
+					found = append(found, crossing{over, under, along, cover(tube, sine), v.toward.Dot(place)})
+				}
 			}
 		}
 	}
 	return found
 }
 
-// drawingOrder is the order to draw tubes in, so that as few as can be of those that pass
-// over others are drawn before them, far ones first; and the crossings that are wrong even
-// so, because each of two passes over the other somewhere, far ones first.
+// drawingOrder is the order to draw tubes in, so that few of those that pass over others
+// are drawn before them; where that leaves a choice, as of tubes that run along each other,
+// the worst verdict last and far ones first. Wrong are the crossings that are not in order
+// even so, because each of two passes over the other somewhere, far ones first.
 func drawingOrder(tubes []*drawnTube, found []crossing) (order []int, wrong []crossing) {
 	below := make([]int, len(tubes)) // how many tubes that are not drawn yet pass below
 	above := make([][]crossing, len(tubes))
@@ -135,7 +142,9 @@ func drawingOrder(tubes []*drawnTube, found []crossing) (order []int, wrong []cr
 	for i := range left {
 		left[i] = i
 	}
-	slices.SortStableFunc(left, func(a, b int) int { return cmp.Compare(depth(tubes[a]), depth(tubes[b])) })
+	slices.SortStableFunc(left, func(a, b int) int {
+		return cmp.Or(cmp.Compare(tubes[a].style.thick, tubes[b].style.thick), cmp.Compare(depth(tubes[a]), depth(tubes[b])))
+	})
 	drawn := make([]bool, len(tubes))
 	for len(left) > 0 {
 		next := 0

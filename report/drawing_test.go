@@ -174,6 +174,38 @@ func TestDrawingViewsAreInLine(t *testing.T) {
 	require.InDelta(t, 1000/float64(views[3].scale), views[3].on(cage.Vector{}).y-views[3].on(cage.Vector{Z: 1}).y, 1e-9)
 }
 
+// Of two tubes that cross on paper the one nearer to the eye is drawn over the other; where one is notched onto the
+// other its end goes below.
+func TestDrawingNearTubesPassOver(t *testing.T) {
+	m := newFrame()
+	m.joint("A", 0, 0, 0)
+	m.joint("B", 1000, 0, 1000)
+	m.joint("C", 1000, 300, 0)
+	m.joint("D", 0, 300, 1000)
+	m.joint("E", 500, 0, 500)
+	m.joint("F", 900, 400, 500)
+	m.tube("near", "", 40, "C", "D")
+	m.tube("far", "", 40, "A", "B")
+	m.tube("onto far", "", 40, "E", "F")
+	d := newDrawing(m.notched(), nil, handMadeHead())
+	require.Equal(t, 1, m.Tubes[2].Ends[0].Onto)
+	_, _, views := d.arrange()
+	tubes := drawnTubes(views[0], d)
+	found := crossings(tubes, views[0], d)
+	pairs := map[[2]int]bool{}
+	for _, c := range found {
+		pairs[[2]int{c.over, c.under}] = true
+	}
+	require.Equal(t, map[[2]int]bool{{0, 1}: true, {0, 2}: true, {1, 2}: true}, pairs)
+	order, wrong := drawingOrder(tubes, found)
+	require.Equal(t, []int{2, 1, 0}, order)
+	require.Empty(t, wrong)
+
+	order, wrong = drawingOrder(tubes, append(found, crossing{over: 2, under: 0, along: 1, half: 2}))
+	require.Len(t, order, 3)
+	require.NotEmpty(t, wrong, "in a circle one of them has to be drawn once more")
+}
+
 func TestDrawingTellsOfAWriterThatFails(t *testing.T) {
 	require.ErrorIs(t, Drawing(fullWriter{}, handMadeCage(), nil, handMadeHead()), errFull)
 }
