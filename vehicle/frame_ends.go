@@ -8,7 +8,7 @@ import (
 )
 
 // EndRule is the rule of findEnds in words, to print beside whatever follows from it.
-const EndRule = "A tube is notched onto the tube that passes its end joint; of several onto the one thickest outside, of equal ones onto the first in the sheet. Where all tubes end at the joint, the thickest, then the first in the sheet, runs through to it and is cut square there. An end with nothing but a foot is cut square at its joint."
+const EndRule = "A tube is notched onto the tube that passes its end joint; of several onto the one thickest outside, of equal ones (within 0.5 mm) onto the first in the sheet. Where all tubes end at the joint, the thickest, then the first in the sheet, runs through to it and is cut square there. An end with nothing but a foot is cut square at its joint."
 
 // findEnds decides for both ends of every tube which other tube it is notched onto at its
 // joint:
@@ -74,16 +74,20 @@ func (f *Frame) onto(tube int, joints []int, resting [][]int) int {
 	return -1
 }
 
-// sameSize is the difference in outside diameter below which two tubes are as thick as each
-// other, in metres: less than any micrometer tells.
-const sameSize = 1e-7
+// sameSize is the difference in outside diameter up to which two tubes are as thick as each
+// other, in metres: two deliveries of one size may differ by it (EN 10219-2 allows 1 %, at
+// least 0.5 mm; from memory).
+const sameSize = 0.5e-3
 
 // thickest returns the tube thickest outside, the first in the sheet of equal ones.
 func (f *Frame) thickest(tubes []int) int {
-	best := tubes[0]
-	for _, tube := range tubes[1:] {
-		ahead := f.Tubes[tube].Outside - f.Tubes[best].Outside
-		if ahead > sameSize || math.Abs(ahead) <= sameSize && tube < best {
+	most := 0.0
+	for _, tube := range tubes {
+		most = max(most, f.Tubes[tube].Outside)
+	}
+	best := -1
+	for _, tube := range tubes {
+		if f.Tubes[tube].Outside >= most-sameSize && (best < 0 || tube < best) {
 			best = tube
 		}
 	}
@@ -92,7 +96,9 @@ func (f *Frame) thickest(tubes []int) int {
 
 // seat works out the seat of a tube's end on the tube it meets. Where that one bends at the
 // joint, its arc does not pass the joint: the seat is where the tube's straight comes
-// nearest to the arc, and the main tube is taken to go straight on there.
+// nearest to the arc, and the main tube is taken to go straight on there. Axes that pass each
+// other within the frame's tolerance meet, and a main tube thinner by no more than what
+// counts as the same size is as thick: both are readings, and a saddle can be cut.
 func (f *Frame) seat(tube int, isLast bool, end *FrameEnd) {
 	main := f.Tubes[end.Onto]
 	node, out := endOf(f.Tubes[tube].Course, isLast)
@@ -109,7 +115,17 @@ func (f *Frame) seat(tube int, isLast bool, end *FrameEnd) {
 	if out.Angle(way) > math.Pi/2+squareAngle {
 		way = way.Times(-1)
 	}
-	end.Seat, end.Fault = cage.Seat(node.Plus(out.Times(end.Short)), out, f.Tubes[tube].Outside, place, way, main.Outside)
+	node = node.Plus(out.Times(end.Short))
+	thick, mainThick := f.Tubes[tube].Outside, main.Outside
+	if mainThick > 0 && thick-mainThick <= sameSize {
+		mainThick = max(mainThick, thick)
+	}
+	end.Seat, end.Fault = cage.Seat(node, out, thick, place, way, mainThick)
+	if end.Fault == nil || end.Fault.Problem == cage.BranchTooBig {
+		if away := math.Abs(end.Seat.Notch.Offset); away > 0 && away <= f.Structure.Tolerance {
+			end.Seat, end.Fault = cage.Seat(node, out, thick, node, way, mainThick)
+		}
+	}
 }
 
 // seatSteps bounds the steps in which the nearest places of a straight and an arc are

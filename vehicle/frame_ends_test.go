@@ -87,6 +87,18 @@ func TestJointsThatLieOnATube(t *testing.T) {
 	joints = []cage.Vector{{}, {Z: 1}, {Z: 2}, {Y: 0.0004, Z: 1}, {X: 1, Z: 1}}
 	f = handFrame(joints, []FrameTube{tubeOf(0.045, 0, 0, 1, 2), tubeOf(0.045, 0, 3, 4)})
 	require.Equal(t, 0, f.Tubes[1].Ends[0].Onto)
+	require.True(t, f.Tubes[1].Ends[0].IsNotched(), "axes that no tolerance parts meet")
+	require.Zero(t, f.Tubes[1].Ends[0].Seat.Notch.Offset)
+}
+
+// Tubes of one size differ by what was measured, and still saddle each other.
+func TestTubesOfOneSizeAsMeasured(t *testing.T) {
+	joints := []cage.Vector{{}, {Z: 1}, {Z: 2}, {Y: -1, Z: 1}, {Y: 1, Z: 1}, {X: 1, Z: 1}}
+	f := handFrame(joints, []FrameTube{tubeOf(0.0399, 0, 0, 1, 2), tubeOf(0.0403, 0, 3, 1, 4), tubeOf(0.0401, 0, 1, 5)})
+	end := f.Tubes[2].Ends[0]
+	require.Equal(t, 0, end.Onto, "the first in the sheet")
+	require.True(t, end.IsNotched())
+	require.Equal(t, end.Seat.Notch.Branch, end.Seat.Notch.Main)
 }
 
 // Where the main tube bends at the joint, its axis passes the corner at R (1/cos(β/2) - 1)
