@@ -10,9 +10,18 @@ import (
 // corner and no recorded bend radius has sharp corners. What is left out is in Unplaced, and
 // WhyUnplaced says why. The vocabulary must be the built-in one or extend it.
 func (s *Sheet) Frame() *Frame {
-	f := &Frame{Sheet: s}
+	f, tolerance := s.placed()
+	f.Build(tolerance)
+	f.findDies()
+	return f
+}
+
+// placed returns the joints, tubes and feet of a frame, and how near is at the same place,
+// in metres.
+func (s *Sheet) placed() (f *Frame, tolerance float64) {
+	f = &Frame{Sheet: s}
 	numbers := map[*Part]int{}
-	tolerance := leastTolerance
+	tolerance = leastTolerance
 	for _, part := range s.partsNamed("joint") {
 		at, ok := placeOf(part)
 		if !ok {
@@ -38,15 +47,19 @@ func (s *Sheet) Frame() *Frame {
 			}
 		}
 	}
-	f.Build(tolerance)
-	f.findDies()
-	return f
+	return f, tolerance
 }
 
 // Build works out the structure of the frame's joints, tubes and feet, and how each tube
 // ends. Tolerance is how near is at the same place, in metres. It panics where a tube goes
 // through a joint that is not there, repeats one, or turns straight back.
 func (f *Frame) Build(tolerance float64) {
+	f.trace(tolerance)
+	f.findEnds()
+}
+
+// trace works out the structure, and the course of each tube in it.
+func (f *Frame) trace(tolerance float64) {
 	var joints []cage.Vector
 	for _, joint := range f.Joints {
 		joints = append(joints, joint.At)
@@ -69,7 +82,6 @@ func (f *Frame) Build(tolerance float64) {
 	for i := range f.Tubes {
 		f.Tubes[i].straighten(structure.Members[i].Course)
 	}
-	f.findEnds()
 }
 
 // straighten sets the tube's course to one without the inner points at which it turns by no

@@ -12,11 +12,14 @@ import (
 	"gapsheet/vehicle/quantity"
 )
 
-// The most joints and tubes that a sheet can have. A cage has some fifty of each.
+// The most joints and tubes that a sheet can have. A cage has some fifty of each, and names
+// some two hundred joints.
 const (
-	mostJoints  = 2000
-	mostTubes   = 1000
-	mostAtJoint = 20 // tubes through one joint
+	mostJoints   = 2000
+	mostTubes    = 1000
+	mostNamed    = 5000  // names in all lists of names together
+	mostAtJoint  = 20    // tubes through one joint
+	mostMeetings = 10000 // at all joints together
 )
 
 // isTooLarge reports a sheet with more joints or tubes than a cage has, once; mirror images

@@ -20,10 +20,17 @@ func (r *sheetReader) meetings() {
 		return
 	}
 	t := r.sheet.Vocabulary.Type("joint").PartNamed("meeting")
-	tubesAt, placed := r.tubesAt()
+	tubesAt, placed, near := r.tubesAt()
+	made := 0
 	for _, joint := range joints {
 		list := joint.List(t)
 		tubes := tubesAt[joint]
+		if made += len(tubes) * (len(tubes) - 1) / 2; len(tubes) > mostAtJoint || made > mostMeetings {
+			r.fault("joint-crowded", joint.Range, "Too many tubes at one joint", fmt.Sprintf(
+				"Found %d tubes at or within %s of the %s, more than a cage has. Look at the joints they go through, and at the tolerance of the joints.",
+				len(tubes), millimetres(near), joint.blockName()))
+			return
+		}
 		for i, one := range tubes {
 			for _, other := range tubes[i+1:] {
 				r.meeting(list, joint, one, other)
@@ -37,10 +44,11 @@ func (r *sheetReader) meetings() {
 	}
 }
 
-// tubesAt returns the tubes at each joint in the order of the sheet, and for which joints
-// those are surely all.
-func (r *sheetReader) tubesAt() (tubesAt map[*Part][]*Part, placed map[*Part]bool) {
-	frame := r.sheet.Frame()
+// tubesAt returns the tubes at each joint in the order of the sheet, for which joints those
+// are surely all, and how near counts as there, in metres.
+func (r *sheetReader) tubesAt() (tubesAt map[*Part][]*Part, placed map[*Part]bool, near float64) {
+	frame, near := r.sheet.placed()
+	frame.trace(near)
 	tubesAt, placed = map[*Part][]*Part{}, map[*Part]bool{}
 	order := map[*Part]int{}
 	tubes := r.sheet.partsNamed("tube")
@@ -64,7 +72,7 @@ func (r *sheetReader) tubesAt() (tubesAt map[*Part][]*Part, placed map[*Part]boo
 			placed[joint.Part] = true
 		}
 	}
-	return tubesAt, placed
+	return tubesAt, placed, near
 }
 
 // meeting makes the meeting of two tubes at a joint.

@@ -49,13 +49,25 @@ func (n *entry) partNames(e hclsyntax.Expression) {
 			names, labels = append(names, t), append(labels, t.text)
 		}
 	}
-	if len(names) < len(list.Exprs) {
+	if len(names) < len(list.Exprs) || n.namesTooMany(len(names)) {
 		return
 	}
 	n.set(x, Value{Text: strings.Join(labels, ", "), Several: make([]*Part, len(names))})
 	for i, name := range names {
 		n.links = append(n.links, link{value: &n.part.Values[x.Index], part: n.part, particular: x, what: n.what, name: name, at: i})
 	}
+}
+
+// namesTooMany counts the names in all lists of the sheet. Beyond what a cage has they are
+// not looked up any more, of which the first is told.
+func (n *entry) namesTooMany(count int) bool {
+	before := n.namesRead
+	n.namesRead += count
+	if before <= mostNamed && n.namesRead > mostNamed {
+		n.wrong("cage-too-large", n.all, "More than a cage has", fmt.Sprintf("more than %d names in the lists of this sheet, the first too many", mostNamed),
+			"Those that follow are not read. Write one car in a sheet.")
+	}
+	return n.namesRead > mostNamed
 }
 
 // plain is a name of the vocabulary in the words of a sentence.

@@ -77,7 +77,7 @@ func (n *entry) coordinates(e hclsyntax.Expression) ([]hclsyntax.Expression, boo
 }
 
 // greatestTolerance is the greatest tolerance of a coordinate that is believed, in metres.
-const greatestTolerance = 0.25
+const greatestTolerance = 0.1
 
 // pointTolerance reads the tolerance that a block states for all coordinates in it that have
 // none of their own.
@@ -147,7 +147,7 @@ func (b *opened) fitsPoint(half quantity.Figure, at hcl.Range) bool {
 	case half.Unit.Dimension() != quantity.Length:
 		b.fault("wrong-dimension", at, "A unit of another kind", found+" Write a length, as in \"3 mm\".")
 	case half.Reading > greatestTolerance:
-		b.fault("not-plausible", at, "A figure out of all proportion", found+" Plausible is up to 250 mm. Look at the number and its unit.")
+		b.fault("not-plausible", at, "A figure out of all proportion", found+" Plausible is up to 100 mm. Look at the number and its unit.")
 	default:
 		return true
 	}

@@ -18,6 +18,7 @@ type sheetReader struct {
 	whole        bool      // every file could be read
 	noted        hcl.Range // of the note at the top level
 	links        []link
+	namesRead    int                    // in lists of names
 	images       []image                // mirror images, in the order in which they are named
 	imageOf      map[*Part]*Part        // by original
 	following    map[*PartList]bool     // lists of parts that follow from others, all of them there

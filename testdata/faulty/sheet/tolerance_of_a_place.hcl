@@ -19,7 +19,7 @@ joint "E" {
 }
 joint "F" {
   at        = ["1200 mm", "-480 mm", "310 mm"]
-  tolerance = "3 m" # want 15 not-plausible `Found "3 m" as tolerance of the joint "F"\. Plausible is up to 250 mm\. Look at the number and its unit\.$`
+  tolerance = "3 m" # want 15 not-plausible `Found "3 m" as tolerance of the joint "F"\. Plausible is up to 100 mm\. Look at the number and its unit\.$`
 }
 joint "G" {
   at        = ["1200 mm", "-480 mm", "310 mm"]
