@@ -267,6 +267,19 @@ func TestWrongCageHasItsTwoGaps(t *testing.T) {
 	}
 }
 
+// The cages stand: nothing in them is loose, ends in the air or cannot be bent.
+func TestCagesCanBeBuilt(t *testing.T) {
+	book, _ := rulebook(t)
+	for sheet, tubes := range map[string]int{examples.Sheet: 36, examples.WrongCage: 25} {
+		car, _ := vehicle.Load(examples.Files(), sheet, sheet, book.Vocabulary, vehicle.Options{})
+		frame := car.Frame()
+		require.Len(t, frame.Tubes, tubes, sheet)
+		for _, finding := range frame.Findings() {
+			require.Equal(t, vehicle.ToLookAt, finding.Weight, "%s: %+v", sheet, finding)
+		}
+	}
+}
+
 func TestBareShellIsBarelyBegun(t *testing.T) {
 	stage, known := vehicle.StageNamed(examples.Stage)
 	require.True(t, known)

@@ -47,7 +47,7 @@ func blocks(t *testing.T, page string) []block {
 
 // TestReadme runs every block of the README: what stands behind "$" is carried out in a
 // folder with the demo in it, and prints what the block shows, where "…" stands for any
-// lines, or any text of a line. Sheets and rulebooks load without a fault.
+// lines, or any text of a line; so does a file that it has written, behind "cat". Sheets and rulebooks load without a fault.
 func TestReadme(t *testing.T) {
 	all := blocks(t, "../../README.md")
 	t.Chdir(unpackedDemo(t))
@@ -106,14 +106,27 @@ func runConsole(t *testing.T, lines []string) {
 		case command == "echo $?":
 			require.Equal(t, []string{strconv.Itoa(last.code)}, want, command)
 		case strings.HasPrefix(command, "cat "):
-			content := strings.Join(want, "\n") + "\n"
-			require.NoError(t, os.WriteFile(strings.TrimPrefix(command, "cat "), []byte(content), 0o666))
+			showFile(t, strings.TrimPrefix(command, "cat "), want)
 		default:
 			last = runShown(t, command)
 			got := strings.Split(strings.TrimRight(last.stdout+last.stderr, "\n"), "\n")
 			require.True(t, elided(want, got), "%s\nshown:\n%s\nprinted:\n%s", command, strings.Join(want, "\n"), strings.Join(got, "\n"))
 		}
 	}
+}
+
+// showFile compares a file that a command before has written with what is shown of it. A file
+// that is not there yet is one that the reader writes.
+func showFile(t *testing.T, name string, shown []string) {
+	t.Helper()
+	written, err := os.ReadFile(name)
+	if os.IsNotExist(err) {
+		require.NoError(t, os.WriteFile(name, []byte(strings.Join(shown, "\n")+"\n"), 0o666))
+		return
+	}
+	require.NoError(t, err)
+	got := strings.Split(strings.TrimRight(strings.ReplaceAll(string(written), "\r\n", "\n"), "\n"), "\n")
+	require.True(t, elided(shown, got), "%s\nshown:\n%s\nwritten:\n%s", name, strings.Join(shown, "\n"), strings.Join(got, "\n"))
 }
 
 // runShown carries out one command as a shell would read it: words, quotes, < FILE.

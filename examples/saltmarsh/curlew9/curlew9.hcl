@@ -23,7 +23,7 @@ cage {
   bolted_in              = true
   windscreen_pillar_rise = "262 mm"
   datum                  = "level floor"
-  origin                 = "middle of the front axle line, on the floor; x forward, y left, z up"
+  origin                 = "middle of the front axle line, on the floor"
   saw_kerf               = "2.5 mm"
 }
 

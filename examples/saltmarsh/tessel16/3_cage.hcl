@@ -8,7 +8,7 @@ cage {
   modified_since         = false
   modified               = "none"
   datum                  = "jig"
-  origin                 = "middle of the front axle line, on the top of the jig's table; x forward, y left, z up"
+  origin                 = "middle of the front axle line, top of the jig table"
   saw_kerf               = "2.5 mm"
   bolted_in              = true
   weld_process           = "TIG"
