@@ -27,6 +27,7 @@ type Car struct {
 
 	derivations []*derived
 	derived     map[int32]*derived // by the cell of what it gives
+	hanging     []*derived         // those that hang on a particular with several readings
 	shapes      map[shapeKey]*shape
 }
 

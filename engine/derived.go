@@ -42,6 +42,9 @@ func (l *laying) derive() {
 		}
 		d.work(c.full, c.read)
 		c.derivations = append(c.derivations, d)
+		if slices.ContainsFunc(c.several, func(x severalReadings) bool { return slices.Contains(d.from, x.cell) }) {
+			c.hanging = append(c.hanging, d)
+		}
 	}
 }
 
@@ -157,17 +160,6 @@ func truthsIn(r quantity.Range) uint64 {
 		set |= bitYes
 	}
 	return set
-}
-
-// reworked are the derivations that follow from one of several cells.
-func (c *Car) reworked(several []severalReadings) []*derived {
-	var found []*derived
-	for _, d := range c.derivations {
-		if slices.ContainsFunc(several, func(x severalReadings) bool { return slices.Contains(d.from, x.cell) }) {
-			found = append(found, d)
-		}
-	}
-	return found
 }
 
 // derivedIn are the derivations behind the cells that a survey touched, each once, in the

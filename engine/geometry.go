@@ -129,16 +129,76 @@ func (n *geometric) number(m *machine) quantity.Range {
 		return n.any()
 	}
 	switch n.code {
-	case rules.FunctionDistance:
-		return distance(m, a, b)
-	case rules.FunctionAngleBetween:
-		return angleBetween(m, a, b)
+	case rules.FunctionDistance, rules.FunctionAngleBetween:
+		return m.remembered(apartness{n.code, a, b})
 	}
 	ahead, _, above := cage.Offset(b.points[0].point(m), a.points[0].point(m))
 	if n.code == rules.FunctionAbove {
 		return above
 	}
 	return ahead
+}
+
+// An apartness is a distance or an angle between two shapes.
+type apartness struct {
+	code rules.FunctionCode
+	a, b *shape
+}
+
+// A memory is what an apartness has come to for the coordinates that stood then.
+type memory struct {
+	of   []quantity.Range
+	came quantity.Range
+}
+
+// remembered works a distance or an angle out, once for the same coordinates: clauses ask
+// for every tube beside every other, and are looked at more than once.
+func (m *machine) remembered(x apartness) quantity.Range {
+	old := m.apart[x]
+	if old != nil && m.stillStand(x, old.of) {
+		return old.came
+	}
+	made := &memory{of: m.coordinates(x)}
+	if x.code == rules.FunctionDistance {
+		made.came = distance(m, x.a, x.b)
+	} else {
+		made.came = angleBetween(m, x.a, x.b)
+	}
+	if m.apart == nil {
+		m.apart = map[apartness]*memory{}
+	}
+	m.apart[x] = made
+	return made.came
+}
+
+// coordinates are the ranges that an apartness hangs on.
+func (m *machine) coordinates(x apartness) []quantity.Range {
+	made := make([]quantity.Range, 0, 3*(len(x.a.points)+len(x.b.points))+2)
+	m.eachCoordinate(x, func(r quantity.Range) bool { made = append(made, r); return true })
+	return made
+}
+
+// stillStand reports whether the ranges that an apartness hangs on are those.
+func (m *machine) stillStand(x apartness, those []quantity.Range) bool {
+	i := -1
+	same := true
+	m.eachCoordinate(x, func(r quantity.Range) bool { i++; same = r == those[i]; return same })
+	return same
+}
+
+func (m *machine) eachCoordinate(x apartness, visit func(quantity.Range) bool) {
+	for _, s := range [2]*shape{x.a, x.b} {
+		for i := range s.points {
+			for _, at := range [3]int32{s.points[i].x, s.points[i].y, s.points[i].z} {
+				if !visit(quantity.Range{Low: m.cells[at].low, High: m.cells[at].high}) {
+					return
+				}
+			}
+		}
+		if s.isTube() && !visit(quantity.Range{Low: m.cells[s.radius].low, High: m.cells[s.radius].high}) {
+			return
+		}
+	}
 }
 
 // any is all that the function can come to.

@@ -109,9 +109,10 @@ type machine struct {
 	slots []slot
 	texts []string
 
-	derived map[int32]*derived  // by cell: what follows from other cells
-	shapes  map[shapeKey]*shape // places and tubes of the car
-	depth   int                 // how often bases have been halved, one within the other
+	derived map[int32]*derived    // by cell: what follows from other cells
+	apart   map[apartness]*memory // distances and angles worked out before
+	shapes  map[shapeKey]*shape   // places and tubes of the car
+	depth   int                   // how often bases have been halved, one within the other
 
 	unsure    bool // the number or symbol just worked out may not exist
 	deep      bool // settle open bodies of list functions one by one

@@ -25,14 +25,15 @@ type Program struct {
 // A compiledClause is a clause ready to be worked.
 type compiledClause struct {
 	*rules.Clause
-	across  []source
-	applies truthNode // yes where the clause has none
-	where   truthNode
-	demand  truthNode
-	guard   truthNode // applies and where
-	whole   truthNode // guard implies demand
-	stage   vehicle.Stage
-	traces  struct{ applies, where, demand *trace }
+	across   []source
+	applies  truthNode // yes where the clause has none
+	where    truthNode
+	demand   truthNode
+	guard    truthNode // applies and where
+	whole    truthNode // guard implies demand
+	stage    vehicle.Stage
+	mentions mentions
+	traces   struct{ applies, where, demand *trace }
 }
 
 // Compile makes a program of a checked rulebook. A formula that grows past all reason
@@ -90,7 +91,7 @@ func (p *Program) clause(clause *rules.Clause) (made *compiledClause, fault *hcl
 	made.demand, made.traces.demand = c.whole(clause.Demand)
 	made.guard = &logic{of: []truthNode{made.applies, made.where}}
 	made.whole = &logic{any: true, of: []truthNode{&not{made.guard}, made.demand}}
-	made.stage = stageOf(clause)
+	made.stage, made.mentions = stageOf(clause), mentionsOf(clause)
 	return made, nil
 }
 

@@ -132,7 +132,7 @@ func (k *checker) favour(c *compiledClause) float64 {
 // severalIn finds the particulars with several readings that the clause reads for this
 // subject.
 func (k *checker) severalIn(c *compiledClause) []severalReadings {
-	if len(k.car.several) == 0 {
+	if len(k.car.several) == 0 || !c.mentions.anyOf(k.car) {
 		return nil
 	}
 	s := newSurvey(true)
@@ -165,7 +165,7 @@ func (k *checker) restoreReadings() {
 		k.full.cells[x.cell] = k.car.full[x.cell]
 		k.read.cells[x.cell] = k.car.read[x.cell]
 	}
-	for _, d := range k.car.reworked(k.car.several) {
+	for _, d := range k.car.hanging {
 		for _, at := range d.gives {
 			k.full.cells[at], k.read.cells[at] = k.car.full[at], k.car.read[at]
 		}

@@ -1,0 +1,60 @@
+package engine
+
+import (
+	"gapsheet/rules"
+	"gapsheet/vehicle"
+)
+
+// mentions are the particulars that a clause reads, by their names, and whether it asks for
+// the places of parts: enough to tell for most clauses that a figure which was read more
+// than once is not theirs.
+type mentions struct {
+	names  map[string]bool
+	places bool
+}
+
+func mentionsOf(c *rules.Clause) mentions {
+	m := mentions{names: map[string]bool{}}
+	formulas := []*rules.Formula{c.Applies, c.Where, c.Demand}
+	for i := range c.Across {
+		formulas = append(formulas, c.Across[i].List)
+	}
+	for _, f := range formulas {
+		if f == nil {
+			continue
+		}
+		for n := range rules.Walk(f.Tree) {
+			switch n := n.(type) {
+			case *rules.Read:
+				m.names[n.Particular.Name] = true
+			case *rules.Call:
+				m.places = m.places || n.Function.Code >= rules.FunctionDistance
+			}
+		}
+	}
+	return m
+}
+
+// anyOf reports whether the clause may read one of the particulars with several readings,
+// itself or through what follows from it.
+func (m *mentions) anyOf(c *Car) bool {
+	for _, x := range c.several {
+		of := c.origins[x.cell].particular
+		if m.names[of.Name] || m.places && tellsWhere(of) {
+			return true
+		}
+	}
+	for _, d := range c.hanging {
+		for _, x := range d.of.Gives {
+			if m.names[x.Name] {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// tellsWhere reports whether a particular bears on where a place or a tube is.
+func tellsWhere(x *vehicle.Particular) bool {
+	return pointOf(x) != nil || x.Name == "bend_radius"
+}
