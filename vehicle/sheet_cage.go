@@ -69,7 +69,21 @@ func (r *sheetReader) checkImages() {
 				"Found %s as mirrored_as of the %s, which is on the middle of the car (y = %s) and so its own image. Take the line out.",
 				Quote(m.label.text), m.what, m.original.stated("y").Readings[0].Figure))
 		}
+		if m.original.Type.Name == "tube" && isCopied(m.part) && isSameWay(m.original, m.part) {
+			r.fault("mirror-on-middle", m.label.all, "An image at the same place", fmt.Sprintf(
+				"Found %s as mirrored_as of the %s, but its image goes through the same joints: it is a tube from side to side, or on the middle of the car. Take the line out.",
+				Quote(m.label.text), m.what))
+		}
 	}
+}
+
+// isSameWay reports whether a tube and its image go through the same joints, from either end.
+func isSameWay(tube, image *Part) bool {
+	own := image.Values[image.Type.Particular("through").Index].Several
+	turned := slices.Clone(own)
+	slices.Reverse(turned)
+	way := tube.stated("through").Several
+	return len(way) > 0 && (slices.Equal(way, own) || slices.Equal(way, turned))
 }
 
 // nameRanges are the places where a tube's joints are named; of an image each is where that
@@ -195,12 +209,15 @@ func (r *sheetReader) isToldOfOriginal(tube *Part) bool {
 	if !isCopied(tube) {
 		return false
 	}
-	for _, joint := range tube.stated("through").Several {
-		if joint.Original != nil && joint.Values[joint.Type.Particular("at").Index].State != Nothing {
-			return false
-		}
-	}
-	return true
+	ways := slices.Concat(tube.stated("through").Several, tube.Original.stated("through").Several)
+	return !slices.ContainsFunc(ways, func(joint *Part) bool { return joint.Original != nil && hasOwnPlace(joint) })
+}
+
+// hasOwnPlace reports whether a joint states a coordinate itself.
+func hasOwnPlace(joint *Part) bool {
+	return slices.ContainsFunc(joint.Type.Particular("at").Fills, func(name string) bool {
+		return joint.Values[joint.Type.Particular(name).Index].State != Nothing
+	})
 }
 
 // samePlace reports joints of one tube that are at one place.

@@ -39,5 +39,14 @@ foot "1" {
   joint       = "K"
   mirrored_as = "2" # want 17 mirror-without-joint `Found "2" as mirrored_as of the foot "1", but its joint names "K", which has no mirror image and is not on the middle of the car \(y = 0\) as far as the sheet says\. Write mirrored_as in that joint\.$`
 }
+joint "N" {
+  at          = ["0 mm", "600 mm", "900 mm"]
+  mirrored_as = "N right"
+}
+joint "O" { at = ["0 mm", "0 mm", "900 mm"] }
+tube "5" {
+  through     = ["N", "O", "N right"]
+  mirrored_as = "6" # want 17 mirror-on-middle `Found "6" as mirrored_as of the tube "5", but its image goes through the same joints: it is a tube from side to side, or on the middle of the car\. Take the line out\.$`
+}
 seat "driver" { mirrored_as = "codriver" } # want 17 unknown-key `Found "mirrored_as" in the seat "driver"\. A mirror image there can be of joint, tube, foot, gusset or padding\. Write the other side in a block of its own\.$`
 joint "M" { mirrored_as = "" } # want 27 text-empty `The mirrored_as of the joint "M" is empty\. Write it out, or leave the key away\.$`
