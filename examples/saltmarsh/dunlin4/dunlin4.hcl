@@ -82,14 +82,35 @@ cage {
   builder                = "Oystergate Works, Wrackham"
   bolted_in              = false
   windscreen_pillar_rise = "180 mm"
+  datum                  = "jig"
+  origin                 = "middle of the front axle line, top of the jig table"
+}
+
+# The main hoop stands on the jig; where the rest will go is being drawn.
+
+joint "A left" {
+  at          = ["-1650 mm", "598 mm", "180 mm"]
+  tolerance   = "2 mm"
+  mirrored_as = "A right"
+}
+
+joint "B left" {
+  at          = ["-1679 mm", "627 mm", "760 mm"]
+  tolerance   = "2 mm"
+  mirrored_as = "B right"
+}
+
+joint "C left" {
+  at          = ["-1706 mm", "555 mm", "1300 mm"]
+  tolerance   = "2 mm"
+  mirrored_as = "C right"
 }
 
 tube "1" {
   part        = "main hoop"
   stock       = "main"
   mandatory   = true
-  bends       = 4
-  straight    = false
+  through     = ["A left", "B left", "C left", "C right", "B right", "A right"]
   bend_radius = "6 in"
   bending     = "cold"
   joints      = 0
@@ -110,4 +131,4 @@ tube "2" {
 not_fitted = ["structure_cut"]
 
 # More of these will come.
-unfinished = ["tube", "foot", "gusset"]
+unfinished = ["joint", "tube", "foot", "gusset"]

@@ -405,7 +405,7 @@ chapter "4" {
   clause "4.24" {
     title   = "Legs of the main hoop"
     concern = "safety"
-    page    = 33
+    page    = "32a"
     stage   = "bare shell"
     text    = <<-TEXT
       Seen from the side the legs of the main hoop stand upright within 10 degrees, all the way
@@ -426,7 +426,7 @@ chapter "4" {
   clause "4.25" {
     title   = "One half of the hoop as the other"
     concern = "safety"
-    page    = 33
+    page    = "32a"
     stage   = "bare shell"
     text    = <<-TEXT
       The main hoop has two halves alike: two bends a side at most, its outermost bends turn alike
@@ -447,7 +447,7 @@ chapter "4" {
   clause "4.26" {
     title    = "Close to the shell"
     concern  = "safety"
-    page     = 33
+    page     = "32a"
     stage    = "bare shell"
     text     = <<-TEXT
       The hoops follow the inside of the shell as closely as its shape lets them; a hoop that
@@ -463,7 +463,7 @@ chapter "4" {
   clause "4.27" {
     title   = "The hoop over the helmets"
     concern = "safety"
-    page    = 34
+    page    = "32b"
     stage   = "before trim"
     text    = "The highest bend of the main hoop stands 80 mm or more above the top of either helmet."
     applies = "built_to_tables"
@@ -476,7 +476,7 @@ chapter "4" {
   clause "4.28" {
     title   = "Ends of the half-hoops"
     concern = "safety"
-    page    = 34
+    page    = "32b"
     stage   = "bare shell"
     text    = <<-TEXT
       A half-hoop stands on a foot of its own in front and meets the main hoop behind, no more
@@ -496,7 +496,7 @@ chapter "4" {
   clause "4.29" {
     title   = "From side to side over the windscreen"
     concern = "safety"
-    page    = 34
+    page    = "32b"
     stage   = "bare shell"
     text    = "A straight transverse member joins the two half-hoops over the windscreen."
     applies = "built_to_tables and cage.base_structure == 'main hoop and two lateral half-hoops'"
@@ -512,7 +512,7 @@ chapter "4" {
   clause "4.30" {
     title   = "Upper ends of the backstays"
     concern = "safety"
-    page    = 35
+    page    = "32c"
     stage   = "bare shell"
     text    = <<-TEXT
       A backstay meets the hoop no more than 100 mm below its highest bend, and at the place where
@@ -532,7 +532,7 @@ chapter "4" {
   clause "4.31" {
     title   = "Feet of the backstays"
     concern = "safety"
-    page    = 35
+    page    = "32c"
     stage   = "bare shell"
     text    = "A backstay ends on a foot, not on a seat belt mounting and not on another tube."
     applies = "built_to_tables"
@@ -545,7 +545,7 @@ chapter "4" {
   clause "4.32" {
     title   = "Diagonals cut at a crossing"
     concern = "safety"
-    page    = 36
+    page    = "32c"
     stage   = "bare shell"
     text    = <<-TEXT
       A diagonal that is cut where it crosses another, or the harness bar, goes on behind it in the
@@ -564,7 +564,7 @@ chapter "4" {
   clause "4.33" {
     title   = "A cross in the hoop"
     concern = "safety"
-    page    = 36
+    page    = "32d"
     stage   = "bare shell"
     text    = <<-TEXT
       Two diagonals cross in the main hoop of a car whose first log book is of 2020 or later; a
@@ -578,7 +578,7 @@ chapter "4" {
   clause "4.34" {
     title   = "Door bars in pairs"
     concern = "safety"
-    page    = 37
+    page    = "32d"
     stage   = "bare shell"
     text    = <<-TEXT
       The bars of a door belong together: they cross, or lie one above the other at a slope that
@@ -598,7 +598,7 @@ chapter "4" {
   clause "4.35" {
     title   = "Door bars stand on both hoops"
     concern = "safety"
-    page    = 37
+    page    = "32d"
     stage   = "bare shell"
     text    = <<-TEXT
       An end of a door bar lies on the main hoop, on the front hoop or half-hoop, or on another
@@ -618,7 +618,7 @@ chapter "4" {
   clause "4.36" {
     title   = "Ends of the roof diagonals"
     concern = "safety"
-    page    = 38
+    page    = "32e"
     stage   = "bare shell"
     text    = <<-TEXT
       A roof diagonal is straight and ends within 100 mm of places where two other tubes meet.
@@ -633,7 +633,7 @@ chapter "4" {
   clause "4.37" {
     title   = "Shape of the pillar reinforcements"
     concern = "safety"
-    page    = 38
+    page    = "32e"
     stage   = "bare shell"
     text    = <<-TEXT
       The reinforcement beside the windscreen is straight, or has one bend of no more than 20
@@ -649,7 +649,7 @@ chapter "4" {
   clause "4.38" {
     title   = "Upper ends of the pillar reinforcements"
     concern = "safety"
-    page    = 38
+    page    = "32e"
     stage   = "bare shell"
     text    = <<-TEXT
       The reinforcement beside the windscreen ends above within 100 mm of the junction of half-hoop,
@@ -669,7 +669,7 @@ chapter "4" {
   clause "4.39" {
     title   = "Where the harness bar runs"
     concern = "safety"
-    page    = 39
+    page    = "32f"
     stage   = "bare shell"
     text    = <<-TEXT
       The harness bar is one straight piece from leg to leg of the main hoop. It is not cut for a
@@ -688,7 +688,7 @@ chapter "4" {
   clause "4.40" {
     title   = "Straps on the bar"
     concern = "safety"
-    page    = 39
+    page    = "32f"
     stage   = "before trim"
     text    = <<-TEXT
       A shoulder strap goes round the harness bar itself and falls to it from the shoulder by no
@@ -707,7 +707,7 @@ chapter "4" {
   clause "4.41" {
     title   = "Angles between tubes"
     concern = "safety"
-    page    = 40
+    page    = "32f"
     stage   = "before cutting"
     text    = <<-TEXT
       Where two tubes meet, the angle between them is 20 degrees or more, so that the weld gets to
@@ -723,7 +723,7 @@ chapter "4" {
   clause "4.42" {
     title   = "Free lengths"
     concern = "safety"
-    page    = 40
+    page    = "32g"
     stage   = "before cutting"
     text    = <<-TEXT
       No tube that the club asks for runs farther than a metre without a foot or another tube to
@@ -739,7 +739,7 @@ chapter "4" {
   clause "4.43" {
     title    = "Headroom"
     concern  = "safety"
-    page     = 41
+    page     = "32g"
     stage    = "before trim"
     text     = <<-TEXT
       Between the helmet of whoever sits belted in and the surface of the nearest tube, without its
@@ -754,7 +754,7 @@ chapter "4" {
   clause "4.44" {
     title    = "Tubes near a helmet"
     concern  = "safety"
-    page     = 41
+    page     = "32g"
     stage    = "before event"
     text     = <<-TEXT
       A tube whose surface comes within 150 mm of the top of a helmet is padded over the whole
@@ -772,7 +772,7 @@ chapter "4" {
   clause "4.45" {
     title   = "Width and height of the way out"
     concern = "safety"
-    page    = 41
+    page    = "32h"
     stage   = "before cutting"
     text    = <<-TEXT
       Over the door bars the way out is 550 mm wide and 500 mm high or more, from axis to axis of
@@ -787,7 +787,7 @@ chapter "4" {
   clause "4.46" {
     title    = "A hoop of another tube"
     concern  = "safety"
-    page     = 42
+    page     = "32h"
     stage    = "before cutting"
     text     = <<-TEXT
       A main hoop whose tube is not listed, but which bends no more than one of 45 by 2.5 mm and
@@ -805,7 +805,7 @@ chapter "4" {
   clause "4.47" {
     title   = "Joints on the drawing"
     concern = "eligibility"
-    page    = 42
+    page    = "32h"
     stage   = "bare shell"
     text    = <<-TEXT
       The drawing that is deposited says where every joint is, from which datum, and through which
@@ -819,7 +819,7 @@ chapter "4" {
   clause "4.48" {
     title   = "Mass of the cage"
     concern = "advice"
-    page    = 42
+    page    = "32i"
     stage   = "before cutting"
     text    = <<-TEXT
       The club has seen sound cages between 45 and 75 kg. One that is heavier tires the car and
@@ -833,7 +833,7 @@ chapter "4" {
   clause "4.49" {
     title   = "Sill bars"
     concern = "advice"
-    page    = 43
+    page    = "32i"
     stage   = "before cutting"
     text    = <<-TEXT
       A bar along the sill, from foot to foot, keeps a post out that the door bars let under. The
@@ -847,7 +847,7 @@ chapter "4" {
   clause "4.50" {
     title   = "In front of the bulkhead"
     concern = "safety"
-    page    = 43
+    page    = "32i"
     stage   = "bare shell"
     text    = <<-TEXT
       A brace to a strut top ends on a foot of its own. It is not welded to the strut top's sheet
