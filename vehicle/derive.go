@@ -94,10 +94,8 @@ func (d *deriver) build() {
 	var unknown bases
 	for _, joint := range d.joints {
 		at, ok := placeOf(joint)
-		if !ok {
-			for _, base := range unreadCoordinates(joint) {
-				unknown.put(base)
-			}
+		for _, base := range d.unread(joint, ok) {
+			unknown.put(base)
 		}
 		places = append(places, at)
 		tolerance = max(tolerance, toleranceOf(joint))
@@ -128,6 +126,15 @@ func (d *deriver) build() {
 	if d.unknown = unknown.list; len(faults) == 0 {
 		d.structure, d.resting = structure, structure.Resting()
 	}
+}
+
+// unread returns the coordinates of a joint that are not recorded.
+func (d *deriver) unread(joint *Part, isPlaced bool) []Base {
+	if isPlaced {
+		return nil
+	}
+	three, _ := d.coordinates(joint)
+	return slices.DeleteFunc(three[:], func(b Base) bool { return b.Part.Values[b.Particular.Index].State == Stated })
 }
 
 // add notes a derivation of particulars of a part.

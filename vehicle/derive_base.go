@@ -120,20 +120,27 @@ func pointsIn(places []place, from []quantity.Range) []cage.Point {
 	return points
 }
 
+// coordinates returns what the place of a joint follows from. The y of a mirror image that
+// states none is that of its original on the other side.
+func (d *deriver) coordinates(joint *Part) (three [3]Base, isMirrored bool) {
+	three = [3]Base{d.base(joint, "x"), d.base(joint, "y"), d.base(joint, "z")}
+	if original := joint.Original; original != nil && joint.Values[three[1].Particular.Index].State == Nothing {
+		three[1], isMirrored = d.base(original, "y"), true
+	}
+	return three, isMirrored
+}
+
 // placeAt adds the coordinates of a joint. A mirror image is the reading of its original,
 // unless it states a coordinate of its own.
 func (d *deriver) placeAt(b *bases, joint *Part) place {
-	x, y, z := d.base(joint, "x"), d.base(joint, "y"), d.base(joint, "z")
-	at := place{reading: d.numbers[joint] + 1}
-	if original := joint.Original; original != nil && joint.Values[y.Particular.Index].State == Nothing {
-		y = d.base(original, "y")
-		at.isMirrored = true
-		at.isOwn = x.Part == joint || z.Part == joint
+	three, isMirrored := d.coordinates(joint)
+	at := place{x: b.put(three[0]), y: b.put(three[1]), z: b.put(three[2]), reading: d.numbers[joint] + 1, isMirrored: isMirrored}
+	if isMirrored {
+		at.isOwn = three[0].Part == joint || three[2].Part == joint
 		if !at.isOwn {
-			at.reading = d.numbers[original] + 1
+			at.reading = d.numbers[joint.Original] + 1
 		}
 	}
-	at.x, at.y, at.z = b.put(x), b.put(y), b.put(z)
 	return at
 }
 

@@ -46,7 +46,7 @@ func (d *deriver) meetingTubes(part *Part) {
 		return
 	}
 	var places bases
-	meetings := d.placed(&places, d.meetingsAt(joint))
+	meetings := d.placed(&places, d.structure.MeetingsAt(joint, d.resting))
 	d.add(part, places, d.open("tube"), func(from, gives []quantity.Range) {
 		gives[0] = meetings.least(from)
 	}, "least_angle")
@@ -68,10 +68,9 @@ func (d *deriver) meeting(joint, part *Part) {
 		d.add(part, bases{list: d.unknown}, nil, nothing, "angle")
 		return
 	}
-	for _, meeting := range d.meetingsAt(at) {
-		if len(met) == 0 && slices.Contains(meeting.Tubes[:], a) && slices.Contains(meeting.Tubes[:], b) {
-			met = append(met, meeting)
-		}
+	if len(met) == 0 {
+		met = d.structure.MeetingsAt(at, d.resting)
+		met = slices.DeleteFunc(met, func(m cage.Meeting) bool { return !slices.Contains(m.Tubes[:], a) || !slices.Contains(m.Tubes[:], b) })
 	}
 	if len(met) == 0 {
 		return
@@ -79,14 +78,6 @@ func (d *deriver) meeting(joint, part *Part) {
 	var from bases
 	placed := d.placed(&from, met)
 	d.add(part, from, nil, func(from, gives []quantity.Range) { gives[0] = placed.least(from) }, "angle")
-}
-
-// meetingsAt returns the meetings of tubes at a joint; none where there is no structure.
-func (d *deriver) meetingsAt(joint int) []cage.Meeting {
-	if d.structure == nil {
-		return nil
-	}
-	return d.structure.MeetingsAt(joint, d.resting)
 }
 
 // placedMeetings are meetings at one joint with the places of all joints they are about,

@@ -15,8 +15,11 @@ import (
 // the arc sine of half the distance between the unit vectors, and the two ranges are met
 // (but for runs so long against their tolerance that the first has nothing to add).
 // Both are sharp for small angles, where an arc cosine is not: its slope has no bound
-// there.
+// there. Of ways that are far from lying alongside, a quicker form says as much (quickAngle).
 func AngleBetween(a, b Run) quantity.Range {
+	if quick, ok := quickAngle(a, b); ok {
+		return quick
+	}
 	known := newReadings()
 	aFrom, aTo, bFrom, bTo := known.place(a.From), known.place(a.To), known.place(b.From), known.place(b.To)
 	if !known.usable() {

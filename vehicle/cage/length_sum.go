@@ -114,14 +114,47 @@ func (s *lengthSum) bend(t Tube, i int, radius, weight quantity.Range) {
 	s.addCorner(t.Points[i:i+3], radius, saved, weight)
 }
 
+// addRun adds the way between two points, a run of a tube. With e its direction as read and
+// d what the readings add to it, its length is |way| + e·d, and more by no more than d² over
+// twice the part along e. Only points that are one reading go by forms.
 func (s *lengthSum) addRun(p, q Point, weight quantity.Range) {
-	known := newReadings()
-	from, to := known.place(p), known.place(q)
-	s.isTooFar = s.isTooFar || known.tooFar
-	s.isInexact = s.isInexact || !known.isExact
-	if s.isTooFar {
+	if s.isTooFar = s.isTooFar || !p.isBounded() || !q.isBounded(); s.isTooFar {
 		return
 	}
+	s.isInexact = s.isInexact || !p.isExact() || !q.isExact()
+	way := q.Middle().Minus(p.Middle())
+	halfP, halfQ := p.halves(), q.halves()
+	off := halfP.Plus(halfQ)
+	length := way.Norm()
+	along, isLong := way.Unit()
+	low := length - (math.Abs(along.X)*off.X+math.Abs(along.Y)*off.Y+math.Abs(along.Z)*off.Z)*(1+slack)
+	if p.sharesReading(q) || !isLong || !(low > 0.5*length) {
+		s.addRunByForms(p, q, weight)
+		return
+	}
+	more := off.Dot(off) / (2 * low) * (1 + slack)
+	f := form{middle: length + more/2, rest: more/2 + slack*(length+more)}
+	s.most.add(&f, weight.High)
+	s.least.add(&f, weight.Low)
+	s.slope(p, Vector{-along.X * halfP.X, -along.Y * halfP.Y, -along.Z * halfP.Z}, weight)
+	s.slope(q, Vector{along.X * halfQ.X, along.Y * halfQ.Y, along.Z * halfQ.Z}, weight)
+}
+
+// slope adds what the coordinates of a point do.
+func (s *lengthSum) slope(p Point, by Vector, weight quantity.Range) {
+	if p.Mirrored {
+		by.Y = -by.Y
+	}
+	at := s.slot(p.Reading)
+	for axis, slope := range [3]float64{by.X, by.Y, by.Z} {
+		s.most.slopes[at+axis] += weight.High * slope
+		s.least.slopes[at+axis] += weight.Low * slope
+	}
+}
+
+func (s *lengthSum) addRunByForms(p, q Point, weight quantity.Range) {
+	known := newReadings()
+	from, to := known.place(p), known.place(q)
 	way := to.minus(&from)
 	var length form
 	direction, ok := way.middle().Unit()

@@ -96,12 +96,17 @@ func LeastAngle(meetings []Meeting, points []Point) quantity.Range {
 		for a := range one.count() {
 			for b := range other.count() {
 				pair := twoWays{one.way(meetings[i].Joint, a), other.way(meetings[i].Joint, b), one.OnTube || other.OnTube, 0}
-				var high float64
-				pair.low, high = pair.roughly(points)
-				farther = min(farther, high)
 				pairs = append(pairs, pair)
 			}
 		}
+	}
+	if len(pairs) == 1 {
+		return pairs[0].angle(points)
+	}
+	for i := range pairs {
+		var high float64
+		pairs[i].low, high = pairs[i].roughly(points)
+		farther = min(farther, high)
 	}
 	least, isFirst := quantity.Everything, true
 	for _, pair := range pairs {

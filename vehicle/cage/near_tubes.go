@@ -11,7 +11,7 @@ import (
 // arcs, in metres. It is 0 to Everything's upper end where the tube cannot be drawn (see
 // Tube.Check) or is not bounded.
 func DistanceToTube(p Point, t Tube) quantity.Range {
-	return tubesApart(Tube{Points: []Point{p}}, t)
+	return tubesApart(Tube{Points: []Point{p}}, t, piecesNear(p, t))
 }
 
 // PointTubeClearance returns the distance of a point from the surface of a tube with the
@@ -21,62 +21,12 @@ func PointTubeClearance(p Point, t Tube, outside quantity.Range) quantity.Range 
 }
 
 // DistanceBetweenTubes returns the distance between the centrelines of two tubes, in metres.
-func DistanceBetweenTubes(a, b Tube) quantity.Range { return tubesApart(a, b) }
+func DistanceBetweenTubes(a, b Tube) quantity.Range { return tubesApart(a, b, nil) }
 
 // TubeClearance returns the distance between the surfaces of two tubes with the given outside
 // diameters, straights and arcs, in metres; below 0 where they run into each other.
 func TubeClearance(a Tube, outsideA quantity.Range, b Tube, outsideB quantity.Range) quantity.Range {
-	return tubesApart(a, b).Minus(halfOf(outsideA)).Minus(halfOf(outsideB))
-}
-
-// NearestSurface returns which of the tubes is nearest to a point as read, the first of
-// equals, and the range of the distance from the point to whichever surface is nearest, in
-// metres: the clearance of a helmet in a cage. Outsides are the diameters; a tube without
-// one counts as its centreline. Without tubes it returns -1 and Everything.
-func NearestSurface(p Point, tubes []Tube, outsides []quantity.Range) (nearest int, clearance quantity.Range) {
-	nearest, clearance = -1, quantity.Everything
-	half := make([]quantity.Range, len(tubes))
-	lows := make([]float64, len(tubes))
-	least, farther := math.Inf(1), math.Inf(1)
-	for i, tube := range tubes {
-		if i < len(outsides) {
-			half[i] = halfOf(outsides[i])
-		}
-		_, away := tube.AsRead().Nearest(p.Middle())
-		if read := away - half[i].Middle(); read < least || nearest < 0 {
-			nearest, least = i, read
-		}
-		low, high := roughly(p, tube)
-		lows[i] = low - half[i].High
-		farther = min(farther, high-half[i].Low)
-	}
-	isFirst := true
-	for i, tube := range tubes {
-		if lows[i] > farther {
-			continue
-		}
-		surface := DistanceToTube(p, tube).Minus(half[i])
-		if isFirst {
-			clearance, isFirst = surface, false
-		}
-		clearance = clearance.Min(surface)
-	}
-	return nearest, clearance
-}
-
-// roughly returns bounds of the distance of a point from a tube.
-func roughly(p Point, t Tube) (low, high float64) {
-	low, high = math.Inf(1), math.Inf(1)
-	point, ok := stretchesOf(Tube{Points: []Point{p}}.named(math.MinInt / 2))
-	parts, okParts := stretchesOf(t.named(math.MinInt/2 + 1))
-	if !ok || !okParts {
-		return 0, math.Inf(1)
-	}
-	for _, part := range parts {
-		pair := newPair(point[0], part)
-		low, high = min(low, pair.low), min(high, pair.high)
-	}
-	return low, high
+	return tubesApart(a, b, nil).Minus(halfOf(outsideA)).Minus(halfOf(outsideB))
 }
 
 // stretch is a part of a tube: a straight, a part of an arc, or a point. As read it is a
@@ -109,12 +59,13 @@ const splitsAtMost = 3000
 // tubesApart returns the distance between the centrelines of two tubes; a tube of one point
 // is that point. As read it looks for the stretches that may be nearest, and halves arcs
 // until the bow of each is small against the tolerances. Over the ranges it is then the
-// least of the distances of those stretches, give or take the bows.
-func tubesApart(a, b Tube) quantity.Range {
+// least of the distances of those stretches, give or take the bows. Pieces of b that are
+// known to be too far away may be named as such.
+func tubesApart(a, b Tube, isNear func(piece int) bool) quantity.Range {
 	nothing := quantity.Range{High: math.Inf(1)}
 	a, b = a.named(math.MinInt/2), b.named(math.MinInt/2+len(a.Points))
-	partsA, okA := stretchesOf(a)
-	partsB, okB := stretchesOf(b)
+	partsA, okA := stretchesOf(a, nil)
+	partsB, okB := stretchesOf(b, isNear)
 	if !okA || !okB {
 		return nothing
 	}

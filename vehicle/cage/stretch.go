@@ -7,8 +7,9 @@ import (
 )
 
 // stretchesOf returns the straights and arcs of a tube, and whether all have bounds: no
-// point too far away, no bend that may turn straight back, no radius without bound.
-func stretchesOf(t Tube) ([]stretch, bool) {
+// point too far away, no bend that may turn straight back, no radius without bound. Pieces
+// that are not near are left out.
+func stretchesOf(t Tube, isNear func(piece int) bool) ([]stretch, bool) {
 	if len(t.Points) == 0 {
 		return nil, false
 	}
@@ -16,6 +17,9 @@ func stretchesOf(t Tube) ([]stretch, bool) {
 	for piece := range max(1, 2*len(t.Points)-3) {
 		if piece%2 == 1 && !(t.Radius.High > 0) {
 			continue // the corner stays sharp and is an end of the straights
+		}
+		if isNear != nil && !isNear(piece) {
+			continue
 		}
 		known := newReadings()
 		forms, ok := t.formsOf(&known, piece)
