@@ -54,16 +54,23 @@ func stockRow(name string, s vehicle.FrameStock) []string {
 	return []string{name, sizeWords(s.Outside, s.Wall), fmt.Sprint(len(s.Tubes)), fmt.Sprintf("%.2f m", s.Length), mass}
 }
 
-// writeTable writes rows in columns, each as wide as its widest cell. A first cell too wide
-// for the page pushes its own row.
+// writeTable writes rows in columns under those of the first row, each as wide as its widest
+// cell. On a page too narrow for them every row becomes a sentence that names its columns.
 func writeTable(p *page, rows [][]string) {
 	widths := make([]int, len(rows[0]))
-	for _, row := range rows {
-		for i, cell := range row {
-			widths[i] = max(widths[i], Width(cell))
+	whole := 2 * (len(widths) - 1)
+	for i := range widths {
+		for _, row := range rows {
+			widths[i] = max(widths[i], Width(row[i]))
 		}
+		whole += widths[i]
 	}
-	widths[0] = min(widths[0], p.width/4)
+	if whole > p.width {
+		for _, row := range rows[1:] {
+			p.hanging(0, "- ", 2, Plain, rowInWords(rows[0], row))
+		}
+		return
+	}
 	for i, row := range rows {
 		var line strings.Builder
 		for k, cell := range row {
@@ -75,6 +82,18 @@ func writeTable(p *page, rows [][]string) {
 		}
 		p.raw(p.paint.With(ink, strings.TrimRight(line.String(), " ")))
 	}
+}
+
+// rowInWords is a row as a sentence: its first cell, and the others by the names of their
+// columns.
+func rowInWords(names, row []string) string {
+	var words []string
+	for i, cell := range row[1:] {
+		if cell != "" {
+			words = append(words, names[i+1]+" "+cell)
+		}
+	}
+	return sentence(row[0] + ": " + strings.Join(words, ", "))
 }
 
 // barWords says how a stock's tubes are taken out of its bars.

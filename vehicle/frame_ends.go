@@ -112,9 +112,7 @@ func (f *Frame) seat(tube int, isLast bool, end *FrameEnd) {
 		end.Short = ahead
 		place, way = axisAt(main.Course, node.Plus(out.Times(ahead)))
 	}
-	if out.Angle(way) > math.Pi/2+squareAngle {
-		way = way.Times(-1)
-	}
+	way = leaning(out, way)
 	node = node.Plus(out.Times(end.Short))
 	thick, mainThick := f.Tubes[tube].Outside, main.Outside
 	if mainThick > 0 && thick-mainThick <= sameSize {
@@ -132,9 +130,27 @@ func (f *Frame) seat(tube int, isLast bool, end *FrameEnd) {
 // found; each takes the arc for its tangent.
 const seatSteps = 40
 
-// squareAngle is how much more than a right angle still counts as one, in radians, so that
-// rounding does not turn a square notch round.
+// squareAngle is by how much an angle may differ from a right one and still count as one, in
+// radians, so that rounding does not turn a square notch round.
 const squareAngle = 1e-6
+
+// leaning returns the direction of a main tube's axis on the side to which a branch leans
+// that leaves it along out. A square branch leans to neither: then it is the direction
+// upward, or else forward, or else to the left.
+func leaning(out, way cage.Vector) cage.Vector {
+	lean := math.Pi/2 - out.Angle(way)
+	if math.Abs(lean) <= squareAngle {
+		for _, lean = range []float64{way.Z, way.X, way.Y} {
+			if math.Abs(lean) > squareAngle {
+				break
+			}
+		}
+	}
+	if lean < 0 {
+		return way.Times(-1)
+	}
+	return way
+}
 
 // endOf returns where a course ends and the way out of that end along it.
 func endOf(course cage.Course, isLast bool) (node, out cage.Vector) {

@@ -156,6 +156,18 @@ func TestTheNotchBeginsOnTheAcuteSide(t *testing.T) {
 	}
 }
 
+// A square notch begins upward, else forward, else to the left, however the main tube is
+// drawn.
+func TestWhereASquareNotchBegins(t *testing.T) {
+	for _, along := range []cage.Vector{{Z: 1}, {X: 1}, {Y: 1}} {
+		out := cage.Vector{X: along.Y, Y: along.Z, Z: along.X}
+		for _, through := range [][]int{{0, 1, 2}, {2, 1, 0}} {
+			f := handFrame([]cage.Vector{along.Times(-1), {}, along, out}, []FrameTube{tubeOf(0.045, 0, through...), tubeOf(0.038, 0, 1, 3)})
+			require.InDelta(t, 1, f.Tubes[1].Ends[0].Seat.Toward.Dot(along), 1e-12)
+		}
+	}
+}
+
 func TestTubesInOneLineHaveNoNotch(t *testing.T) {
 	f := handFrame([]cage.Vector{{}, {X: 1}, {X: 2}}, []FrameTube{tubeOf(0.045, 0, 0, 1), tubeOf(0.045, 0, 1, 2)}, 0, 2)
 	require.Equal(t, 0, f.Tubes[1].Ends[0].Onto)
