@@ -158,7 +158,8 @@ func TestDerivedWorking(t *testing.T) {
 	angle := w.Subjects[0].Demand.Of[0]
 	require.Equal(t, "30.10 ± 0.82 deg", angle.Value)
 	require.Equal(t, noteFollows, angle.Note)
-	require.Len(t, angle.Of, 2)
-	require.Equal(t, "place of joint T", angle.Of[0].Text)
-	require.Equal(t, "x -300 ± 6 mm, y 500 ± 6 mm, z 1100.6 ± 6 mm", angle.Of[0].Value)
+	require.Equal(t, []string{
+		"joint T: x -300 ± 6 mm, y 500 ± 6 mm, z 1100.6 ± 6 mm",
+		"joint F: x -880 ± 6 mm, y 500 ± 6 mm, z 100 ± 6 mm",
+	}, angle.From)
 }

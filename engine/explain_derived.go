@@ -13,8 +13,8 @@ import (
 
 // Notes on figures that follow from others.
 const (
-	noteFollows = "follows from"
-	noteStated  = "stated, and follows from"
+	noteFollows = "follows from others"
+	noteStated  = "stated, and follows from others"
 )
 
 // shownRoots bounds the places and figures that are told of one that follows from them.
@@ -52,40 +52,43 @@ func (x *explainer) rootsOfCall(t *trace, f *finding) {
 	x.told(cells, f)
 }
 
-// told puts cells under a node, the coordinates of one place on one line.
+// told puts cells under a node, the coordinates of one place on one line. Which joints a
+// tube goes through is told where their places are not.
 func (x *explainer) told(cells []int32, f *finding) {
 	type root struct {
 		part  *vehicle.Part
 		point *vehicle.Particular
 	}
-	seen := map[root]*Working{}
-	var order []*Working
+	line := map[root]int{}
+	var lines, through []string
 	for i, at := range cells {
 		if slices.Contains(cells[:i], at) {
 			continue
 		}
 		o := &x.car.origins[at]
-		point := pointOf(o.particular)
-		value := x.rootText(at)
-		if point == nil {
-			order = append(order, &Working{Text: x.car.nameOfCell(at), Value: value, Deciding: true})
-			continue
+		point, name, value := pointOf(o.particular), x.car.nameOfCell(at), x.rootText(at)
+		switch {
+		case point != nil:
+			value = string("xyz"[slices.Index(point.Fills, o.particular.Name)]) + " " + value
+			if k, known := line[root{o.part, point}]; known {
+				lines[k] += ", " + value
+				continue
+			}
+			line[root{o.part, point}] = len(lines)
+			lines = append(lines, strings.TrimPrefix(name, placeOf)+": "+value)
+		case x.m.cells[at].kind == holdsText && x.m.cells[at].flags&written != 0:
+			through = append(through, name+": "+value)
+		default:
+			lines = append(lines, name+": "+value)
 		}
-		axis := string("xyz"[slices.Index(point.Fills, o.particular.Name)])
-		w := seen[root{o.part, point}]
-		if w == nil {
-			w = &Working{Text: x.car.nameOfCell(at), Deciding: true}
-			seen[root{o.part, point}] = w
-			order = append(order, w)
-		} else {
-			w.Value += ", "
-		}
-		w.Value += axis + " " + value
 	}
-	if more := len(order) - shownRoots; more > 0 {
-		order = append(order[:shownRoots], &Working{Text: fmt.Sprintf("and %d more", more), Deciding: true})
+	if len(lines) == 0 {
+		lines = through
 	}
-	f.work.Of = append(f.work.Of, order...)
+	if more := len(lines) - shownRoots; more > 1 {
+		lines = append(lines[:shownRoots], fmt.Sprintf("and %d more", more))
+	}
+	f.work.From = lines
 }
 
 // rootText is the value of a cell that something follows from.

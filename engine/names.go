@@ -96,15 +96,18 @@ func (c *Car) nameOfCell(i int32) string {
 // nameOfPoint names the place that a coordinate belongs to: whoever measures one of its
 // three has the others at hand.
 func nameOfPoint(o *origin) string {
-	name := words(pointOf(o.particular).Name)
-	if name == "at" {
-		name = "place"
+	name := words(pointOf(o.particular).Name) + " of "
+	if name == "at of " {
+		name = placeOf
 	}
 	if o.part == nil {
-		return name + " of " + words(o.particular.Part.Name)
+		return name + words(o.particular.Part.Name)
 	}
-	return name + " of " + o.part.Name()
+	return name + o.part.Name()
 }
+
+// placeOf begins the name of where a joint is.
+const placeOf = "place of "
 
 // nameOfList names a list and the part that has it: "straps of harness driver".
 func (c *Car) nameOfList(i int32) string {

@@ -106,6 +106,7 @@ type Working struct {
 	Deciding bool   // it decided its parent
 	Note     string // "nearest alternative", "term thick", "not recorded: …"
 	Of       []*Working
+	From     []string // of a figure that follows from others: those, a place to a line
 }
 
 // SubjectWorking is the working of a clause for one subject.

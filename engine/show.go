@@ -58,7 +58,11 @@ func (x *explainer) asWritten(i int32) string {
 			}
 		}
 	}
-	return figureText(quantity.Range{Low: c.low, High: c.high}, o.unit, figureDigits)
+	r := quantity.Range{Low: c.low, High: c.high}
+	if x.m.derived[i] != nil {
+		return toleranceText(r, o.unit)
+	}
+	return figureText(r, o.unit, figureDigits)
 }
 
 // Digits of figures that nobody wrote: enough to tell a worked-out figure from its limit,

@@ -138,6 +138,11 @@ func writeNode(p *page, node *engine.Working, indent int) {
 		ink = inkOfTruth(node.Truth)
 	}
 	p.hanging(indent, mark, len(mark), ink, text+result)
+	label := "from "
+	for _, line := range node.From {
+		p.hanging(indent+len(otherMark), label, len(label), Plain, line)
+		label = "     "
+	}
 	for _, part := range parts {
 		writeNode(p, part, indent+2)
 	}
@@ -152,7 +157,7 @@ func foldLeaves(of []*engine.Working) (parts []*engine.Working, folded string) {
 	}
 	var said []string
 	for _, part := range of {
-		if len(part.Of) > 0 || part.HasTruth {
+		if len(part.Of) > 0 || len(part.From) > 0 || part.HasTruth {
 			return of, ""
 		}
 		text := strings.Join(strings.Fields(part.Text), " ")
