@@ -518,7 +518,7 @@ chapter "4" {
       A backstay meets the hoop no more than 100 mm below its highest bend, and at the place where
       the half-hoop or longitudinal member meets it from in front, or within 100 mm of it.
     TEXT
-    applies = "built_to_tables"
+    applies = "built_to_tables and cage.base_structure != 'two lateral hoops'"
     across  = "tube in cage.tubes"
     where   = "tube.part == 'backstay'"
     demand  = <<-FORMULA
@@ -567,10 +567,10 @@ chapter "4" {
     page    = "32d"
     stage   = "bare shell"
     text    = <<-TEXT
-      Two diagonals cross in the main hoop of a car whose first log book is of 2020 or later; a
-      diagonal that is cut at the crossing counts by its halves.
+      Two diagonals cross in the main hoop of a car whose first log book is of 2020 or later, or
+      that has none yet; a diagonal that is cut at the crossing counts by its halves.
     TEXT
-    applies = "built_to_tables and car.first_logbook >= date('2020-01-01')"
+    applies = "built_to_tables and (car.first_logbook ?? on) >= date('2020-01-01')"
     demand  = "count(cage.tubes, .part == 'hoop diagonal') in [2, 3, 4]"
     rectify = "Fit the second diagonal."
   }
@@ -675,7 +675,7 @@ chapter "4" {
       The harness bar is one straight piece from leg to leg of the main hoop. It is not cut for a
       diagonal; the diagonal is cut for it.
     TEXT
-    applies = "built_to_tables"
+    applies = "built_to_tables and cage.base_structure != 'two lateral hoops'"
     across  = "tube in cage.tubes"
     where   = "tube.part == 'harness bar'"
     demand  = <<-FORMULA
