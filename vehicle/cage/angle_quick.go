@@ -25,33 +25,55 @@ const (
 // cosines differ by no more than (σ² + τ²)/2 |cos θ'| + στ, and the angles by no more than
 // that over the least sine between them.
 func quickAngle(a, b Run) (quantity.Range, bool) {
-	one, okOne := wayOf(a)
-	other, okOther := wayOf(b)
-	if !okOne || !okOther {
+	var turn quickTurn
+	if !turn.of([4]Point{a.From, a.To, b.From, b.To}) {
 		return quantity.Range{}, false
+	}
+	return quantity.Between(turn.low, turn.high), true
+}
+
+// quickTurn is the angle between two ways in first-order form: as read, with what each
+// coordinate of the points does to it, and a rest.
+type quickTurn struct {
+	read, rest, low, high float64
+	points                [4]Point
+	slopes                [4]Vector // of points that are one reading with one before, nothing
+}
+
+// of works out the angle between the ways from the first point to the second and from the
+// third to the fourth, and returns whether it is plain.
+func (t *quickTurn) of(points [4]Point) bool {
+	var halves [4]Vector
+	one, okOne := wayOf(&points[0], &points[1], &halves[0], &halves[1])
+	other, okOther := wayOf(&points[2], &points[3], &halves[2], &halves[3])
+	if !okOne || !okOther {
+		return false
 	}
 	normal, ok := one.unit.Cross(other.unit).Unit()
 	if !ok {
-		return quantity.Range{}, false
+		return false
 	}
 	across, acrossOther := normal.Cross(one.unit), normal.Cross(other.unit)
-	read := one.unit.Angle(other.unit)
-	reach := turning([4]Point{a.From, a.To, b.From, b.To}, across.Times(1/one.length), acrossOther.Times(1/other.length))
+	t.read, t.points = one.unit.Angle(other.unit), points
+	reach := t.turning(halves, across.Times(1/one.length), acrossOther.Times(1/other.length))
 
 	rest := one.bow(across) + other.bow(acrossOther)
 	lean, leanOther := one.lean(normal), other.lean(normal)
-	low, high := read-reach-rest, read+reach+rest
-	apart := (lean*lean+leanOther*leanOther)/2*max(math.Abs(math.Cos(low)), math.Abs(math.Cos(high))) + lean*leanOther
-	sine := min(math.Sin(low), math.Sin(high)) // the least between them, as both are between 0 and π
-	if reach == 0 || !(sine > plainAngle) || !(low > 0) || !(high < math.Pi) {
-		return quantity.Range{}, false
+	low, high := t.read-reach-rest, t.read+reach+rest
+	if reach == 0 || !(low > 0) || !(high < math.Pi) {
+		return false
 	}
+	sineLow, cosineLow := math.Sincos(low)
+	sineHigh, cosineHigh := math.Sincos(high)
+	sine := min(sineLow, sineHigh) // the least between them
+	apart := (lean*lean+leanOther*leanOther)/2*max(math.Abs(cosineLow), math.Abs(cosineHigh)) + lean*leanOther
 	apart /= sine - 0.1*plainAngle
-	if apart > 0.05*plainAngle || rest+apart > quickRest*reach+frameError {
-		return quantity.Range{}, false
+	if !(sine > plainAngle) || apart > 0.05*plainAngle || rest+apart > quickRest*reach+frameError {
+		return false
 	}
-	rest = (rest+apart)*(1+frameError) + frameError
-	return quantity.Between(read-reach-rest, read+reach+rest), true
+	t.rest = (rest+apart)*(1+frameError) + frameError
+	t.low, t.high = t.read-reach-t.rest, t.read+reach+t.rest
+	return true
 }
 
 // readWay is a way as read: its length and direction, and how far each coordinate of it can
@@ -61,11 +83,16 @@ type readWay struct {
 	length    float64
 }
 
-// wayOf returns the way of a run, and whether it is long against what it can be off.
-func wayOf(r Run) (readWay, bool) {
-	way := r.To.Middle().Minus(r.From.Middle())
-	w := readWay{off: r.From.halves().Plus(r.To.halves()), length: way.Norm()}
-	if !(w.length > 20*w.off.Norm()) || !(w.length < farthest) || !(w.length > 1/farthest) {
+// wayOf returns the way between two points, and whether it is long against what it can be
+// off. It sets how far the coordinates of each can be from their middle.
+func wayOf(p, q *Point, halfP, halfQ *Vector) (readWay, bool) {
+	if !p.isBounded() || !q.isBounded() {
+		return readWay{}, false
+	}
+	from, to := p.center(halfP), q.center(halfQ)
+	way := to.Minus(from)
+	w := readWay{off: halfP.Plus(*halfQ), length: way.Norm()}
+	if !(w.length > 20*w.off.Norm()) || !(w.length > 1/farthest) {
 		return w, false
 	}
 	w.unit = way.Times(1 / w.length)
@@ -87,32 +114,33 @@ func (w *readWay) bow(across Vector) float64 {
 // lean returns how far the way can lean to the side, in radians, at most.
 func (w *readWay) lean(normal Vector) float64 { return w.part(normal) / (1 - w.part(w.unit)) }
 
-// turning returns how far the angle between two ways can grow or shrink, to first order,
-// where a part across changes it by the given shares. Points of one reading count as one.
-func turning(points [4]Point, first, second Vector) float64 {
-	shares := [4]Vector{first, first.Times(-1), second.Times(-1), second}
+// turning sets what each point does to the angle, where a part of a way across changes it by
+// the given shares, and returns how much all can do. Points of one reading count as one.
+func (t *quickTurn) turning(halves [4]Vector, first, second Vector) float64 {
+	t.slopes = [4]Vector{first, first.Times(-1), second.Times(-1), second}
 	reach := 0.0
-	for i := range points {
-		for k := i + 1; k < len(points); k++ {
-			if points[i].sharesReading(points[k]) {
-				if points[i].Mirrored != points[k].Mirrored {
-					shares[k].Y *= -1
+	for i := range t.points {
+		for k := i + 1; k < len(t.points); k++ {
+			if t.points[i].sharesReading(t.points[k]) {
+				if t.points[i].Mirrored != t.points[k].Mirrored {
+					t.slopes[k].Y *= -1
 				}
-				shares[i], shares[k] = shares[i].Plus(shares[k]), Vector{}
-				points[k].Reading = 0
+				t.slopes[i], t.slopes[k] = t.slopes[i].Plus(t.slopes[k]), Vector{}
 			}
 		}
-		half := points[i].halves()
-		reach += math.Abs(shares[i].X)*half.X + math.Abs(shares[i].Y)*half.Y + math.Abs(shares[i].Z)*half.Z
+		slope, half := &t.slopes[i], &halves[i]
+		slope.X, slope.Y, slope.Z = slope.X*half.X, slope.Y*half.Y, slope.Z*half.Z
+		reach += math.Abs(slope.X) + math.Abs(slope.Y) + math.Abs(slope.Z)
 	}
 	return reach * (1 + slack)
 }
 
-// halves returns how far each coordinate can be from its middle.
-func (p Point) halves() Vector {
-	half := func(r quantity.Range) float64 {
-		middle := r.Middle()
-		return max(r.High-middle, middle-r.Low) * (1 + slack)
-	}
-	return Vector{half(p.X), half(p.Y), half(p.Z)}
+// center returns the middle of a bounded point, and sets how far each coordinate can be
+// from it.
+func (p *Point) center(half *Vector) Vector {
+	middle := Vector{(p.X.Low + p.X.High) / 2, (p.Y.Low + p.Y.High) / 2, (p.Z.Low + p.Z.High) / 2}
+	half.X = max(p.X.High-middle.X, middle.X-p.X.Low) * (1 + slack)
+	half.Y = max(p.Y.High-middle.Y, middle.Y-p.Y.Low) * (1 + slack)
+	half.Z = max(p.Z.High-middle.Z, middle.Z-p.Z.Low) * (1 + slack)
+	return middle
 }

@@ -94,7 +94,7 @@ func (s *lengthSum) add(t Tube, weight quantity.Range) {
 	s.plain = quantity.Range{}
 	for i := 1; i < len(t.Points); i++ {
 		s.plain = s.plain.Plus(Distance(t.Points[i-1], t.Points[i]))
-		s.addRun(t.Points[i-1], t.Points[i], weight)
+		s.addRun(&t.Points[i-1], &t.Points[i], weight)
 	}
 	if t.Radius.High > 0 {
 		for i := range t.inner() {
@@ -111,44 +111,46 @@ func (s *lengthSum) bend(t Tube, i int, radius, weight quantity.Range) {
 	angle := t.Turn(i)
 	saved := savingOf(angle, halfTangent(angle))
 	s.plain = s.plain.Minus(radius.Times(saved))
-	s.addCorner(t.Points[i:i+3], radius, saved, weight)
+	s.addCorner(t.Points[i:i+3], &saving, radius, saved, weight)
 }
 
 // addRun adds the way between two points, a run of a tube. With e its direction as read and
 // d what the readings add to it, its length is |way| + e·d, and more by no more than d² over
 // twice the part along e. Only points that are one reading go by forms.
-func (s *lengthSum) addRun(p, q Point, weight quantity.Range) {
+func (s *lengthSum) addRun(p, q *Point, weight quantity.Range) {
 	if s.isTooFar = s.isTooFar || !p.isBounded() || !q.isBounded(); s.isTooFar {
 		return
 	}
-	s.isInexact = s.isInexact || !p.isExact() || !q.isExact()
-	way := q.Middle().Minus(p.Middle())
-	halfP, halfQ := p.halves(), q.halves()
-	off := halfP.Plus(halfQ)
+	var halfP, halfQ Vector
+	from, to := p.center(&halfP), q.center(&halfQ)
+	way, off := to.Minus(from), halfP.Plus(halfQ)
+	s.isInexact = s.isInexact || off != Vector{}
 	length := way.Norm()
-	along, isLong := way.Unit()
+	if p.sharesReading(*q) || !(length > 1/farthest) {
+		s.addRunByForms(*p, *q, weight)
+		return
+	}
+	along := way.Times(1 / length)
 	low := length - (math.Abs(along.X)*off.X+math.Abs(along.Y)*off.Y+math.Abs(along.Z)*off.Z)*(1+slack)
-	if p.sharesReading(q) || !isLong || !(low > 0.5*length) {
-		s.addRunByForms(p, q, weight)
+	if !(low > 0.5*length) {
+		s.addRunByForms(*p, *q, weight)
 		return
 	}
 	more := off.Dot(off) / (2 * low) * (1 + slack)
-	f := form{middle: length + more/2, rest: more/2 + slack*(length+more)}
-	s.most.add(&f, weight.High)
-	s.least.add(&f, weight.Low)
-	s.slope(p, Vector{-along.X * halfP.X, -along.Y * halfP.Y, -along.Z * halfP.Z}, weight)
-	s.slope(q, Vector{along.X * halfQ.X, along.Y * halfQ.Y, along.Z * halfQ.Z}, weight)
+	s.put(length+more/2, more/2+slack*(length+more), weight.High, weight.Low)
+	s.slope(p, Vector{-along.X * halfP.X, -along.Y * halfP.Y, -along.Z * halfP.Z}, weight.High, weight.Low)
+	s.slope(q, Vector{along.X * halfQ.X, along.Y * halfQ.Y, along.Z * halfQ.Z}, weight.High, weight.Low)
 }
 
-// slope adds what the coordinates of a point do.
-func (s *lengthSum) slope(p Point, by Vector, weight quantity.Range) {
+// slope adds what the coordinates of a point do, times a factor each.
+func (s *lengthSum) slope(p *Point, by Vector, most, least float64) {
 	if p.Mirrored {
 		by.Y = -by.Y
 	}
 	at := s.slot(p.Reading)
 	for axis, slope := range [3]float64{by.X, by.Y, by.Z} {
-		s.most.slopes[at+axis] += weight.High * slope
-		s.least.slopes[at+axis] += weight.Low * slope
+		s.most.slopes[at+axis] += most * slope
+		s.least.slopes[at+axis] += least * slope
 	}
 }
 
@@ -164,42 +166,66 @@ func (s *lengthSum) addRunByForms(p, q Point, weight quantity.Range) {
 	if !ok {
 		length = formOf(Distance(p, q))
 	}
-	s.put(&length, &known, weight.High, weight.Low)
+	s.putForm(&length, &known, weight.High, weight.Low)
 }
 
-func (s *lengthSum) addCorner(points []Point, radius, saved, weight quantity.Range) {
+// addCorner takes off what a bend is in the way, by a curve of the turn at the middle one of
+// three points, times a radius.
+func (s *lengthSum) addCorner(points []Point, of *bendCurve, radius, known, weight quantity.Range) {
 	if s.isTooFar = s.isTooFar || !(radius.High <= farthest); s.isTooFar {
 		return
 	}
-	known := newReadings()
-	before, corner, after := known.place(points[0]), known.place(points[1]), known.place(points[2])
-	if s.isTooFar = known.tooFar; s.isTooFar {
+	most, least := -weight.High*radius.Low, -weight.Low*radius.High
+	var turn quickTurn
+	if turn.of([4]Point{points[0], points[1], points[1], points[2]}) && turn.high < 2.5 {
+		value, slope := of.at(turn.read)
+		off := turn.high - turn.read
+		more := of.bow(turn.high) / 2 * off * off * (1 + frameError)
+		s.put(value+more/2, slope*turn.rest+more/2+curveError*(value+slope+turn.high), most, least)
+		for i := range turn.points {
+			s.slope(&turn.points[i], turn.slopes[i].Times(slope), most, least)
+		}
+		return
+	}
+	s.addCornerByForms(points, of, known, most, least)
+}
+
+func (s *lengthSum) addCornerByForms(points []Point, of *bendCurve, known quantity.Range, most, least float64) {
+	readings := newReadings()
+	before, corner, after := readings.place(points[0]), readings.place(points[1]), readings.place(points[2])
+	if s.isTooFar = readings.tooFar; s.isTooFar {
 		return
 	}
 	u, v := corner.minus(&before), after.minus(&corner)
-	saving, ok := ofTurn(&u, &v, savedBy, saved)
+	value, ok := ofTurn(&u, &v, of.ofSine, known)
 	s.isTooFar = !ok
-	s.put(&saving, &known, -weight.High*radius.Low, -weight.Low*radius.High)
+	s.putForm(&value, &readings, most, least)
 }
 
-// put adds a form of the given readings, times a factor each.
-func (s *lengthSum) put(f *form, known *readings, most, least float64) {
-	s.most.add(f, most)
-	s.least.add(f, least)
+// put adds a value without its slopes, times a factor each.
+func (s *lengthSum) put(middle, rest, most, least float64) {
+	s.most.put(middle, rest, most)
+	s.least.put(middle, rest, least)
+}
+
+// putForm adds a form of the given readings, times a factor each.
+func (s *lengthSum) putForm(f *form, known *readings, most, least float64) {
+	s.most.put(f.middle, f.rest, most)
+	s.least.put(f.middle, f.rest, least)
 	for i := range known.count {
-		at := s.slot(known.points[i].Reading)
-		for axis := range 3 {
-			slope := f.slope[3*i+axis]
-			s.most.slopes[at+axis] += most * slope
-			s.least.slopes[at+axis] += least * slope
+		slope := f.slope[3*i:]
+		by := Vector{slope[0], slope[1], slope[2]}
+		if known.points[i].Mirrored { // the form's slopes are those of the reading
+			by.Y = -by.Y
 		}
+		s.slope(&known.points[i], by, most, least)
 	}
 }
 
-func (a *longForm) add(f *form, factor float64) {
-	a.middle += factor * f.middle
-	a.rest += math.Abs(factor) * f.rest
-	a.sizes += math.Abs(factor) * f.size()
+func (a *longForm) put(middle, rest, factor float64) {
+	a.middle += factor * middle
+	a.rest += math.Abs(factor) * rest
+	a.sizes += math.Abs(factor) * (math.Abs(middle) + rest)
 	a.count++
 }
 
@@ -208,7 +234,7 @@ func (a *longForm) reach() float64 {
 	for _, slope := range a.slopes {
 		rest += math.Abs(slope)
 	}
-	return rest*(1+slack) + slack*float64(a.count+1)*a.sizes
+	return rest*(1+slack) + slack*float64(a.count+1)*(a.sizes+rest)
 }
 
 func (s *lengthSum) value() quantity.Range {

@@ -82,20 +82,22 @@ func (t Tube) bend(i int) Bend {
 
 // straightLeft is StraightLeft of a numbered tube.
 func (t Tube) straightLeft(run int) quantity.Range {
-	first, last := max(0, run-1), min(len(t.Points), run+3)
-	points := t.Points[first:last]
-	run -= first
-	length := Distance(points[run], points[run+1])
-	if len(points) == 2 {
-		return length
+	p, q := &t.Points[run], &t.Points[run+1]
+	if len(t.Points) == 2 {
+		return Distance(*p, *q)
 	}
-	var angles [2]quantity.Range
-	near := Tube{Points: points, Radius: t.Radius}
-	for i := range near.inner() {
-		angles[i] = near.Turn(i)
-		length = length.Minus(t.Radius.Times(halfTangent(angles[i])))
+	one := quantity.Exactly(1)
+	left := lengthSum{plain: Distance(*p, *q)}
+	left.addRun(p, q, one)
+	for _, i := range []int{run - 1, run} {
+		if i < 0 || i >= t.inner() || !(t.Radius.High > 0) {
+			continue
+		}
+		known := halfTangent(t.Turn(i))
+		left.plain = left.plain.Minus(t.Radius.Times(known))
+		left.addCorner(t.Points[i:i+3], &tangent, t.Radius, known, one)
 	}
-	return met(length, straightOf(points, run, t.Radius, angles[:near.inner()]))
+	return left.value()
 }
 
 // halfTangent returns the tangent of half an angle from 0 to π.

@@ -57,39 +57,25 @@ func ofTurn(u, v *formVector, f curve, known quantity.Range) (form, bool) {
 	return value, true
 }
 
-// straightOf returns the straight of a run, without its tangents, in first-order form;
-// Everything where that says nothing. Points are those of the run and of those beside it,
-// turns their angles. It shrinks as the radius grows.
-func straightOf(points []Point, run int, radius quantity.Range, turns []quantity.Range) quantity.Range {
-	if !(radius.High <= farthest) {
-		return quantity.Everything
-	}
-	known := newReadings()
-	var places [4]formVector
-	for i, p := range points {
-		places[i] = known.place(p)
-	}
-	if !known.usable() {
-		return quantity.Everything
-	}
-	way := places[run+1].minus(&places[run])
-	direction, ok := way.middle().Unit()
-	if !ok {
-		return quantity.Everything
-	}
-	length, ok := way.norm(direction)
-	if !ok {
-		return quantity.Everything
-	}
-	var tangents form
-	for i, turn := range turns {
-		u, v := places[i+1].minus(&places[i]), places[i+2].minus(&places[i+1])
-		tangent, ok := ofTurn(&u, &v, tangentOf, halfTangent(turn))
-		if !ok {
-			return quantity.Everything
-		}
-		tangents = tangents.plus(&tangent)
-	}
-	most, least := length.plusTimes(&tangents, -radius.Low), length.plusTimes(&tangents, -radius.High)
-	return quantity.Between(least.low(), most.high())
+// bendCurve is a function of the turn of a bend that grows and is convex, with 0 at 0.
+type bendCurve struct {
+	at     func(turn float64) (value, slope float64)
+	bow    func(turn float64) float64 // its second derivative, which grows
+	ofSine curve                      // the same by the sine of half the turn
 }
+
+// tangent is the length of the tangents of a bend of radius 1, and saving what its arc saves
+// of the way over the corner. With x = tan(β/2), the derivatives of x by β are (1 + x²)/2 and
+// x (1 + x²)/2, and those of 2x - β are x² and x (1 + x²).
+var (
+	tangent = bendCurve{
+		at:     func(turn float64) (value, slope float64) { x := math.Tan(turn / 2); return x, (1 + x*x) / 2 },
+		bow:    func(turn float64) float64 { x := math.Tan(turn / 2); return x * (1 + x*x) / 2 },
+		ofSine: tangentOf,
+	}
+	saving = bendCurve{
+		at:     func(turn float64) (value, slope float64) { x := math.Tan(turn / 2); return 2*x - turn, x * x },
+		bow:    func(turn float64) float64 { x := math.Tan(turn / 2); return x * (1 + x*x) },
+		ofSine: savedBy,
+	}
+)
