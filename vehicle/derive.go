@@ -16,6 +16,7 @@ import (
 type deriver struct {
 	joints, tubes, feet []*Part
 	numbers             map[*Part]int // of joints and of tubes
+	coordinates         []coordinates // by joint
 	through             [][]int       // by tube: the joints it goes through; nil where not recorded
 	structure           *cage.Structure
 	resting             []cage.Resting
@@ -52,6 +53,7 @@ func (d *deriver) gather(s *Sheet) {
 	d.joints, d.tubes, d.feet = s.partsNamed("joint"), s.partsNamed("tube"), s.partsNamed("foot")
 	for i, joint := range d.joints {
 		d.numbers[joint] = i
+		d.coordinates = append(d.coordinates, d.coordinatesOf(joint))
 	}
 	for i, tube := range d.tubes {
 		d.numbers[tube] = i
@@ -92,10 +94,12 @@ func (d *deriver) build() {
 	var places []cage.Vector
 	tolerance := leastTolerance
 	var unknown bases
-	for _, joint := range d.joints {
+	for i, joint := range d.joints {
 		at, ok := placeOf(joint)
-		for _, base := range d.unread(joint, ok) {
-			unknown.put(base)
+		for _, base := range d.coordinates[i].three {
+			if !ok && base.Part.Values[base.Particular.Index].State != Stated {
+				unknown.put(base)
+			}
 		}
 		places = append(places, at)
 		tolerance = max(tolerance, toleranceOf(joint))
@@ -126,15 +130,6 @@ func (d *deriver) build() {
 	if d.unknown = unknown.list; len(faults) == 0 {
 		d.structure, d.resting = structure, structure.Resting()
 	}
-}
-
-// unread returns the coordinates of a joint that are not recorded.
-func (d *deriver) unread(joint *Part, isPlaced bool) []Base {
-	if isPlaced {
-		return nil
-	}
-	three, _ := d.coordinates(joint)
-	return slices.DeleteFunc(three[:], func(b Base) bool { return b.Part.Values[b.Particular.Index].State == Stated })
 }
 
 // add notes a derivation of particulars of a part.

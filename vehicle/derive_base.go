@@ -120,25 +120,30 @@ func pointsIn(places []place, from []quantity.Range) []cage.Point {
 	return points
 }
 
-// coordinates returns what the place of a joint follows from. The y of a mirror image that
-// states none is that of its original on the other side.
-func (d *deriver) coordinates(joint *Part) (three [3]Base, isMirrored bool) {
-	three = [3]Base{d.base(joint, "x"), d.base(joint, "y"), d.base(joint, "z")}
-	if original := joint.Original; original != nil && joint.Values[three[1].Particular.Index].State == Nothing {
-		three[1], isMirrored = d.base(original, "y"), true
+// coordinates are what the place of a joint follows from. The y of a mirror image that states
+// none is that of its original on the other side.
+type coordinates struct {
+	three      [3]Base
+	isMirrored bool
+}
+
+func (d *deriver) coordinatesOf(joint *Part) coordinates {
+	c := coordinates{three: [3]Base{d.base(joint, "x"), d.base(joint, "y"), d.base(joint, "z")}}
+	if original := joint.Original; original != nil && joint.Values[c.three[1].Particular.Index].State == Nothing {
+		c.three[1], c.isMirrored = d.base(original, "y"), true
 	}
-	return three, isMirrored
+	return c
 }
 
 // placeAt adds the coordinates of a joint. A mirror image is the reading of its original,
 // unless it states a coordinate of its own.
-func (d *deriver) placeAt(b *bases, joint *Part) place {
-	three, isMirrored := d.coordinates(joint)
-	at := place{x: b.put(three[0]), y: b.put(three[1]), z: b.put(three[2]), reading: d.numbers[joint] + 1, isMirrored: isMirrored}
-	if isMirrored {
-		at.isOwn = three[0].Part == joint || three[2].Part == joint
+func (d *deriver) placeAt(b *bases, joint int) place {
+	c := &d.coordinates[joint]
+	at := place{x: b.put(c.three[0]), y: b.put(c.three[1]), z: b.put(c.three[2]), reading: joint + 1, isMirrored: c.isMirrored}
+	if part := d.joints[joint]; c.isMirrored {
+		at.isOwn = c.three[0].Part == part || c.three[2].Part == part
 		if !at.isOwn {
-			at.reading = d.numbers[joint.Original] + 1
+			at.reading = d.numbers[part.Original] + 1
 		}
 	}
 	return at
@@ -148,7 +153,7 @@ func (d *deriver) placeAt(b *bases, joint *Part) place {
 func (d *deriver) placesAt(b *bases, joints []int) []place {
 	places := make([]place, 0, len(joints))
 	for _, joint := range joints {
-		places = append(places, d.placeAt(b, d.joints[joint]))
+		places = append(places, d.placeAt(b, joint))
 	}
 	return places
 }

@@ -95,7 +95,7 @@ func (d *deriver) endTo(tube, part *Part, joint int, joints []int, open []*PartL
 	d.add(part, from, open, away, name)
 
 	surfaces := from.copy()
-	end, others := d.placeAt(&surfaces, d.joints[joint]), d.placesAt(&surfaces, joints)
+	end, others := d.placeAt(&surfaces, joint), d.placesAt(&surfaces, joints)
 	own := d.outside(&surfaces, tube)
 	thick := make([][]figure, len(joints))
 	for i, other := range joints {
@@ -117,7 +117,7 @@ func (d *deriver) endTo(tube, part *Part, joint int, joints []int, open []*PartL
 // away returns how the distance of a joint from the nearest of others follows.
 func (d *deriver) away(joint int, joints []int) (bases, Work) {
 	var from bases
-	end, others := d.placeAt(&from, d.joints[joint]), d.placesAt(&from, joints)
+	end, others := d.placeAt(&from, joint), d.placesAt(&from, joints)
 	return from, func(from, gives []quantity.Range) {
 		_, gives[0] = cage.Nearest(end.in(from), pointsIn(others, from))
 	}

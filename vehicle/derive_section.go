@@ -96,8 +96,8 @@ func (d *deriver) weighed(b *bases, part *Part) weight {
 
 func (w weight) in(from []quantity.Range) cage.Weighed {
 	perMetre := quantity.Range{High: math.Inf(1)}
-	if section, fault := cage.SectionOf(w.outside.in(from), w.wall.in(from)); fault == nil {
-		perMetre = section.MassPerLength(w.density.in(from))
+	if area, fault := cage.AreaOf(w.outside.in(from), w.wall.in(from)); fault == nil {
+		perMetre = area.Times(w.density.in(from))
 	}
 	return cage.Weighed{Tube: w.line.in(from), PerMetre: perMetre}
 }

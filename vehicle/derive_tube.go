@@ -39,7 +39,7 @@ func (d *deriver) tube(part *Part) {
 // chord derives the angles of the straight from a tube's first joint to its last.
 func (d *deriver) chord(part *Part, through []int) {
 	var from bases
-	first, last := d.placeAt(&from, d.joints[through[0]]), d.placeAt(&from, d.joints[through[len(through)-1]])
+	first, last := d.placeAt(&from, through[0]), d.placeAt(&from, through[len(through)-1])
 	d.add(part, from, nil, func(from, gives []quantity.Range) {
 		angles := cage.Run{From: first.in(from), To: last.in(from)}.Angles()
 		gives[0], gives[1] = angles.ToVertical, angles.ToHorizontal

@@ -38,11 +38,11 @@ func (c *Cage) tube(i int, points []Point) Tube {
 
 // massPerLength returns the mass of a metre of tube i, in kg/m.
 func (c *Cage) massPerLength(i int) quantity.Range {
-	section, fault := SectionOf(c.Tubes[i].Outside, c.Tubes[i].Wall)
+	area, fault := AreaOf(c.Tubes[i].Outside, c.Tubes[i].Wall)
 	if fault != nil {
 		return anySize
 	}
-	return notBelowZero(section.MassPerLength(c.Tubes[i].Density))
+	return notBelowZero(area.Times(c.Tubes[i].Density))
 }
 
 // anySize is the range of what is not known and never below zero.

@@ -28,29 +28,54 @@ type Section struct {
 // elastic modulus; and by t they are d, d³, d² and d³. The radius of gyration grows with D
 // and falls with t.
 func SectionOf(outside, wall quantity.Range) (Section, *Fault) {
-	outside.Low, wall.Low = max(outside.Low, 0), max(wall.Low, 0)
-	if !(outside.High > 0) || !(wall.High > 0) || !(wall.Low <= outside.High/2) || !(outside.High <= farthest) {
-		return Section{}, &Fault{Problem: NotATube}
-	}
-	wall.High = min(wall.High, outside.High/2)
-	outside.Low = max(outside.Low, 2*wall.Low)
-	least, most := tubeOf(outside.Low, wall.Low), tubeOf(outside.High, wall.High)
-	between := func(of func(tube) quantity.Range) quantity.Range {
-		return quantity.Between(max(0, of(least).Low), of(most).High)
+	e, fault := extremesOf(outside, wall)
+	if fault != nil {
+		return Section{}, fault
 	}
 	s := Section{
-		Outside:        outside,
-		Wall:           wall,
-		Area:           between(tube.area),
-		SecondMoment:   between(tube.secondMoment),
-		SectionModulus: between(tube.sectionModulus),
-		PlasticModulus: between(tube.plasticModulus),
+		Outside:        e.outside,
+		Wall:           e.wall,
+		Area:           e.between(tube.area),
+		SecondMoment:   e.between(tube.secondMoment),
+		SectionModulus: e.between(tube.sectionModulus),
+		PlasticModulus: e.between(tube.plasticModulus),
 	}
 	s.PolarMoment = s.SecondMoment.Times(quantity.Exactly(2))
 	s.RadiusOfGyration = quantity.Between(
-		tubeOf(outside.Low, wall.High).radiusOfGyration().Low,
-		tubeOf(outside.High, wall.Low).radiusOfGyration().High)
+		tubeOf(e.outside.Low, e.wall.High).radiusOfGyration().Low,
+		tubeOf(e.outside.High, e.wall.Low).radiusOfGyration().High)
 	return s, nil
+}
+
+// AreaOf returns the area of a section alone, in m², with the fault of SectionOf.
+func AreaOf(outside, wall quantity.Range) (quantity.Range, *Fault) {
+	e, fault := extremesOf(outside, wall)
+	if fault != nil {
+		return quantity.Range{}, fault
+	}
+	return e.between(tube.area), nil
+}
+
+// extremes are the ranges of a size, as far as it can be that of a tube, with the least and
+// the greatest tube.
+type extremes struct {
+	outside, wall quantity.Range
+	least, most   tube
+}
+
+func extremesOf(outside, wall quantity.Range) (extremes, *Fault) {
+	outside.Low, wall.Low = max(outside.Low, 0), max(wall.Low, 0)
+	if !(outside.High > 0) || !(wall.High > 0) || !(wall.Low <= outside.High/2) || !(outside.High <= farthest) {
+		return extremes{}, &Fault{Problem: NotATube}
+	}
+	wall.High = min(wall.High, outside.High/2)
+	outside.Low = max(outside.Low, 2*wall.Low)
+	return extremes{outside, wall, tubeOf(outside.Low, wall.Low), tubeOf(outside.High, wall.High)}, nil
+}
+
+// between returns the range of what only grows from the least tube to the greatest.
+func (e *extremes) between(of func(tube) quantity.Range) quantity.Range {
+	return quantity.Between(max(0, of(e.least).Low), of(e.most).High)
 }
 
 // MassPerLength returns the mass of a metre of tube for a density in kg/m³, in kg/m. Steel
