@@ -88,6 +88,7 @@ func (n *spot) survey(m *machine, s *survey) {
 	touch := func(at int32) {
 		if s.everything || !m.cells[at].known() {
 			s.touch(at)
+			s.places[at] = true
 		}
 	}
 	for i := range sh.points {
@@ -145,6 +146,10 @@ type apartness struct {
 	a, b *shape
 }
 
+// apartCost is how many evaluations one distance or angle counts for where settling tries
+// many coordinates: it takes as long as some dozens of comparisons.
+const apartCost = 10
+
 // A memory is what an apartness has come to for the coordinates that stood then.
 type memory struct {
 	of   []quantity.Range
@@ -158,6 +163,7 @@ func (m *machine) remembered(x apartness) quantity.Range {
 	if old != nil && m.stillStand(x, old.of) {
 		return old.came
 	}
+	m.left -= apartCost
 	made := &memory{of: m.coordinates(x)}
 	if x.code == rules.FunctionDistance {
 		made.came = distance(m, x.a, x.b)

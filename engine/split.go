@@ -63,7 +63,7 @@ func (s *survey) widest(m *machine) *touch {
 	for i := range s.touched {
 		t := &s.touched[i]
 		c := &m.cells[t.cell]
-		if t.count < 2 && !c.fewWholes() || len(c.halves()) < 2 {
+		if t.count < 2 && !c.fewWholes() || s.places[t.cell] || len(c.halves()) < 2 {
 			continue
 		}
 		size := max(math.Abs(c.low), math.Abs(c.high))

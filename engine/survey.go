@@ -18,12 +18,13 @@ type survey struct {
 	atoms      map[string]*atom
 	atomOrder  []string
 	unknown    []unknown
-	texts      []uint64 // every text that an undecided part mentions or reads
+	places     map[int32]bool // cells that were read for where a place is
+	texts      []uint64       // every text that an undecided part mentions or reads
 
 	// Of derived cells among those touched, found by bases:
 	derived []*derived // what they follow by
 	spots   []int32    // cells that an exact car is made of: those touched that are not derived, and what derived ones follow from
-	shared  []int32    // cells that more than one of the touched ones, or two reads, hang on
+	shared  []int32    // coordinates and the like that more than one figure hangs on
 }
 
 // A touch is one cell that was read.
@@ -50,7 +51,7 @@ type unknown struct {
 }
 
 func newSurvey(everything bool) *survey {
-	return &survey{everything: everything, where: map[int32]int{}, atoms: map[string]*atom{}}
+	return &survey{everything: everything, where: map[int32]int{}, atoms: map[string]*atom{}, places: map[int32]bool{}}
 }
 
 // touch records a read of a cell.
@@ -87,12 +88,10 @@ func (s *survey) bases(m *machine) {
 			}
 		}
 	}
-	if len(s.derived) == 0 {
-		return // what is read itself is split as it is
-	}
 	for _, at := range s.spots {
-		if count[at] > 1 {
-			s.shared = append(s.shared, at)
+		i, read := s.where[at]
+		if count[at] > 1 && (!read || s.places[at] || count[at] > s.touched[i].count) {
+			s.shared = append(s.shared, at) // others are split as they are
 		}
 	}
 }

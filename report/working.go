@@ -122,7 +122,7 @@ func writeNode(p *page, node *engine.Working, indent int) {
 		mark = decidingMark
 	}
 	text := strings.Join(strings.Fields(node.Text), " ")
-	result := " is " + outcome(node)
+	result := cameTo(node)
 	if node.Note != "" {
 		result += " (" + node.Note + ")"
 	}
@@ -164,7 +164,7 @@ func foldLeaves(of []*engine.Working) (parts []*engine.Working, folded string) {
 		if bare(text) == bare(part.Value) {
 			continue
 		}
-		leaf := text + " is " + part.Value
+		leaf := text + cameTo(part)
 		if part.Note != "" {
 			leaf += " (" + part.Note + ")"
 		}
@@ -177,6 +177,15 @@ func foldLeaves(of []*engine.Working) (parts []*engine.Working, folded string) {
 // the sign between number and unit.
 func bare(text string) string {
 	return strings.NewReplacer(" ", "", "*", "", "'", "", `"`, "").Replace(text)
+}
+
+// cameTo is what a node came to behind its text; a part of the car, which comes to nothing,
+// is named only.
+func cameTo(node *engine.Working) string {
+	if came := outcome(node); came != "" {
+		return " is " + came
+	}
+	return ""
 }
 
 // outcome is what a node came to. A truth is told in its word.
