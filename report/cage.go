@@ -99,10 +99,27 @@ func cageInShort(c *Cage) string {
 	if n := counts[vehicle.ToLookAt]; n > 0 {
 		words = append(words, fmt.Sprintf("%d to look at", n))
 	}
+	if n := bentWithoutDie(c); n > 0 {
+		words = append(words, fmt.Sprintf("the bends of %s not checked, as the sheet has no die", numberOf(n, "tube")))
+	}
 	if len(c.Findings) == 0 {
-		words = append(words, "nothing found loose, in the air, doubled or beyond a die")
+		words = append(words, "nothing found loose, in the air or doubled, and no bend or notch that cannot be made")
 	}
 	return strings.Join(words, "; ")
+}
+
+// bentWithoutDie counts the tubes with bends where the sheet has no die to hold them against.
+func bentWithoutDie(c *Cage) int {
+	if len(c.Frame.Dies) > 0 {
+		return 0
+	}
+	count := 0
+	for _, tube := range c.Frame.Tubes {
+		if tube.Bends() > 0 {
+			count++
+		}
+	}
+	return count
 }
 
 // numberOf is a number of things of one kind.

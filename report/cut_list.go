@@ -84,7 +84,7 @@ func (c *cutList) foundRows() [][]string {
 		}
 	}
 	if len(rows) == 1 {
-		rows = append(rows, []string{"nothing", "Nothing was found loose, in the air, doubled or beyond a die among what has a place."})
+		rows = append(rows, []string{"nothing", "Nothing was found loose, in the air or doubled, and no bend or notch that cannot be made, among what has a place."})
 	}
 	return rows
 }

@@ -3,6 +3,7 @@ package report
 import (
 	"bytes"
 	"encoding/csv"
+	"fmt"
 	"math"
 	"regexp"
 	"strconv"
@@ -370,4 +371,47 @@ func TestDieWords(t *testing.T) {
 	require.Panics(t, func() {
 		findingWords(f, vehicle.FrameFinding{Kind: vehicle.DieImpossible, Tubes: []int{0}, Die: f.Tubes[0].Die, DieFault: cage.DieFault{Problem: "other"}})
 	})
+}
+
+// Whatever tubes go through whatever joints: a list comes out of it, with the same bytes
+// each time, and no figure in it is none.
+func TestCutListOfAnyFrame(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		coordinate := rapid.SampledFrom([]float64{-0.5, 0, 0.0004, 0.02, 0.5, 1, 1.3})
+		f := &vehicle.Frame{}
+		for i := range rapid.IntRange(2, 8).Draw(t, "joints") {
+			at := cage.Vector{X: coordinate.Draw(t, "x"), Y: coordinate.Draw(t, "y"), Z: coordinate.Draw(t, "z")}
+			f.Joints = append(f.Joints, vehicle.FrameJoint{Name: fmt.Sprint("J", i), At: at})
+		}
+		for i := range rapid.IntRange(0, 8).Draw(t, "tubes") {
+			through := rapid.SliceOfN(rapid.IntRange(0, len(f.Joints)-1), 2, 5).Draw(t, "through")
+			course := cage.Course{Radius: rapid.SampledFrom([]float64{0, 0.1, 0.135}).Draw(t, "radius")}
+			for _, joint := range through {
+				course.Points = append(course.Points, f.Joints[joint].At)
+			}
+			if !drawable(course) {
+				continue
+			}
+			f.Tubes = append(f.Tubes, vehicle.FrameTube{Number: fmt.Sprint(i), Through: through, Course: course,
+				Outside: rapid.SampledFrom([]float64{0, 0.038, 0.045, 0.0453}).Draw(t, "outside"), Wall: 0.0025})
+		}
+		f.Build(0.001)
+		var out, again bytes.Buffer
+		require.NoError(t, CutList(&out, f, CageHead{Sheet: "car.hcl"}))
+		require.NoError(t, CutList(&again, f, CageHead{Sheet: "car.hcl"}))
+		require.Equal(t, out.String(), again.String())
+		require.NotContains(t, out.String(), "NaN")
+		require.NotContains(t, out.String(), "Inf")
+		require.NotContains(t, out.String(), "%!")
+	})
+}
+
+// drawable is a course that a sheet may have: no fault but of its bends.
+func drawable(course cage.Course) bool {
+	for _, fault := range course.Check() {
+		if fault.Problem != cage.RadiusTooBig && fault.Problem != cage.NoRadius {
+			return false
+		}
+	}
+	return true
 }

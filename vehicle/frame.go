@@ -13,6 +13,8 @@ type Frame struct {
 	Dies      []FrameDie
 	Structure *cage.Structure // its tolerance is that of the sheet's joints
 	Unplaced  []*Part         // tubes and joints without a known place, left out above
+
+	looked cage.Findings // of the structure
 }
 
 // FrameJoint is a joint of which the place is known.

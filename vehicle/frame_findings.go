@@ -102,7 +102,7 @@ func (f *Frame) isEmpty() bool {
 // heldFindings are those on what holds joints and tubes.
 func (f *Frame) heldFindings() []FrameFinding {
 	var found []FrameFinding
-	looked := f.Structure.LookOver()
+	looked := f.looked
 	maybe := f.maybeHeld()
 	weight := func(joint int, open bool) Weight {
 		if open || maybe.all || maybe.joints[joint] {

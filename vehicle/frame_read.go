@@ -78,7 +78,7 @@ func (f *Frame) trace(tolerance float64) {
 	if len(faults) > 0 {
 		panic("a frame holds a tube that cannot be drawn: " + faults[0].Error())
 	}
-	f.Structure = structure
+	f.Structure, f.looked = structure, structure.LookOver()
 	for i := range f.Tubes {
 		f.Tubes[i].straighten(structure.Members[i].Course)
 	}
