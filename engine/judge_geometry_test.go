@@ -98,7 +98,7 @@ func TestJudgeGeometry(t *testing.T) {
 	t.Parallel()
 	s := sit(t)
 	j := newFrameJudge(t)
-	s.draws(12, func(r *rand.Rand, seed uint64) {
+	s.draws(8, func(r *rand.Rand, seed uint64) {
 		w := drawFrame(r)
 		sheet := w.sheet(s)
 		for range 4 {
