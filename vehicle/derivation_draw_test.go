@@ -63,7 +63,11 @@ func drawnCage(rt *rapid.T) string {
 	tube("6", "B", "", 0, "d left", "b right")
 	tube("7", "B", "", 0, "f left", "f right")
 	tube("8", "B", "9", between(0.1, 0.2), "e left", "g left", "d left")
-	tube("10", "A", "", 0, "d left", "m", "d right")
+	radius := 0.0 // not recorded, of a tube that is straight or nearly so
+	if rapid.Bool().Draw(rt, "radius") {
+		radius = 0.15
+	}
+	tube("10", "A", "", radius, "d left", "m", "d right")
 	text.WriteString("foot \"1\" {\njoint = \"a left\"\nmirrored_as = \"2\"\ncontact_length = \"120 mm ± 1 mm\"\ncontact_width = \"100 mm\"\n}\nfoot \"3\" {\njoint = \"c left\"\nmirrored_as = \"4\"\n}\n")
 	text.WriteString("foot \"5\" {\njoint = \"e left\"\nmirrored_as = \"6\"\n}\npadding \"1\" {\ntube = \"1\"\nbetween = [\"d left\", \"b left\"]\n}\ndoor_aperture \"left\" { corners = [\"e left\", \"f left\", \"b left\", \"a left\"] }\n")
 	fmt.Fprintf(&text, "head \"driver\" {\ntop = [\"%.0f mm\", \"%.0f mm\", \"%.0f mm\"]\ntolerance = \"%.1f mm\"\nhelmet_radius = \"140 mm ± %.1f mm\"\n}\n", between(-250, 300), between(250, 400), between(900, 1080), between(1, 10), between(0, 3))
