@@ -11,7 +11,7 @@ type Frame struct {
 	Tubes     []FrameTube
 	Feet      []FrameFoot
 	Dies      []FrameDie
-	Structure *cage.Structure // its tolerance is that of the sheet's joints
+	Structure *cage.Structure // its tolerance is the greatest of the joints, at least a millimetre
 	Unplaced  []*Part         // tubes and joints without a known place, left out above
 
 	looked cage.Findings // of the structure
@@ -33,7 +33,7 @@ type FrameTube struct {
 	Course        cage.Course // without joints at which it goes straight on, see Corners
 	Corners       []int       // joints, by number: those of Course's points, both ends included
 	Outside, Wall float64     // metres, as measured, else as ordered; 0 where neither is recorded
-	MassPerLength float64     // kg/m, 0 where its size or material is not recorded
+	MassPerLength float64     // kg/m, 0 where its size is not recorded, or its material is stated not to be plain steel and no density is
 	Stock         *Part       // nil where it has none
 	Die           *FrameDie   // it is bent with; nil where it has no bend or the sheet has no die for it
 	Ends          [2]FrameEnd
