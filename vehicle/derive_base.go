@@ -103,7 +103,7 @@ type place struct {
 }
 
 // in returns the point within the ranges of its coordinates.
-func (p place) in(from []quantity.Range) cage.Point {
+func (p *place) in(from []quantity.Range) cage.Point {
 	at := cage.Point{X: from[p.x], Y: from[p.y], Z: from[p.z], Reading: p.reading}
 	if p.isMirrored {
 		at.Y, at.Mirrored = at.Y.Negate(), !p.isOwn
@@ -114,8 +114,8 @@ func (p place) in(from []quantity.Range) cage.Point {
 // pointsIn returns several points within the ranges of their coordinates.
 func pointsIn(places []place, from []quantity.Range) []cage.Point {
 	points := make([]cage.Point, 0, len(places))
-	for _, p := range places {
-		points = append(points, p.in(from))
+	for i := range places {
+		points = append(points, places[i].in(from))
 	}
 	return points
 }

@@ -94,10 +94,15 @@ func (d *deriver) weighed(b *bases, part *Part) weight {
 	return w
 }
 
-func (w weight) in(from []quantity.Range) cage.Weighed {
-	perMetre := quantity.Range{High: math.Inf(1)}
-	if area, fault := cage.AreaOf(w.outside.in(from), w.wall.in(from)); fault == nil {
-		perMetre = area.Times(w.density.in(from))
+// perMetre returns the mass of a metre of the tube.
+func (w *weight) perMetre(from []quantity.Range) quantity.Range {
+	area, fault := cage.AreaOf(w.outside.in(from), w.wall.in(from))
+	if fault != nil {
+		return quantity.Range{High: math.Inf(1)}
 	}
-	return cage.Weighed{Tube: w.line.in(from), PerMetre: perMetre}
+	return area.Times(w.density.in(from))
+}
+
+func (w *weight) in(from []quantity.Range) cage.Weighed {
+	return cage.Weighed{Tube: w.line.in(from), PerMetre: w.perMetre(from)}
 }

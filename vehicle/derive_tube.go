@@ -122,6 +122,26 @@ func (l line) in(from []quantity.Range) cage.Tube {
 	return cage.Tube{Points: pointsIn(l.places, from), Radius: l.radius.in(from)}
 }
 
+// room is space for the points of many tubes, taken at once.
+type room []cage.Point
+
+func roomFor(lines []line) room {
+	count := 0
+	for _, l := range lines {
+		count += len(l.places)
+	}
+	return make(room, 0, count)
+}
+
+// put is line.in with its points in the room.
+func (r *room) put(l *line, from []quantity.Range) cage.Tube {
+	first := len(*r)
+	for i := range l.places {
+		*r = append(*r, l.places[i].in(from))
+	}
+	return cage.Tube{Points: (*r)[first:len(*r):len(*r)], Radius: l.radius.in(from)}
+}
+
 // lineOf adds the centreline of a tube.
 func (d *deriver) lineOf(b *bases, part *Part) line {
 	through := d.through[d.numbers[part]]

@@ -69,22 +69,6 @@ func (t Tube) AsRead() Course {
 	return course
 }
 
-// Straight says whether the tube turns by no more than the limit, in radians, at any of its
-// points.
-func (t Tube) Straight(limit float64) quantity.Truth {
-	truth := quantity.Yes
-	for i := range t.inner() {
-		turn := t.Turn(i)
-		switch {
-		case turn.Low > limit:
-			return quantity.No
-		case turn.High > limit:
-			truth = quantity.Open
-		}
-	}
-	return truth
-}
-
 // Turn returns the angle by which the tube turns at its inner point i (0 is the second
 // point), from 0 to π, in radians. It panics where there is no such point.
 func (t Tube) Turn(i int) quantity.Range {
