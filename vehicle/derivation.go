@@ -28,6 +28,10 @@ type Base struct {
 // goroutines at once.
 type Work func(from, gives []quantity.Range)
 
-// Derivations returns how the derived particulars of the sheet follow from others, in the
-// order of its parts. The list is shared: it is not to be changed.
+// Derivations returns how the derived particulars of the sheet follow from others: of joints
+// first, then of tubes, of smaller parts and the crew, and of the cage, each in the order of
+// the sheet. There is one only where the sheet says enough of how things are put together: of
+// a tube of which the joints are recorded, of a head of which a coordinate is. Which joints
+// lie on which tubes is settled by the figures as read, and not worked out again as figures
+// are narrowed. The list is shared: it is not to be changed.
 func (s *Sheet) Derivations() []*Derivation { return s.derivations }
