@@ -1,6 +1,10 @@
 package vehicle
 
-import "gapsheet/vehicle/quantity"
+import (
+	"math"
+
+	"gapsheet/vehicle/quantity"
+)
 
 // Derivation is how some particulars of one part follow from others of the sheet: a tube's
 // length and angles from the joints it goes through, a cage's mass from all its tubes.
@@ -20,11 +24,15 @@ type Base struct {
 	Particular *Particular
 }
 
+// NoSuch is what Work gives for a thing that surely does not exist: the way to the nearest
+// foot of a cage that has none. It holds no figure.
+var NoSuch = quantity.Range{Low: math.Inf(1), High: math.Inf(-1)}
+
 // Work works out what follows: from holds the range of each base in order, in SI, and gives
 // takes the range of each result. Of a truth the range is from 0, no, to 1, yes; a count is
 // whole; of a base that is no figure (which joints a tube goes through) the range says
 // nothing. A result encloses every value that exact bases within their ranges give, and is
-// Everything where nothing is known of it. Work keeps nothing and may be called by several
+// Everything where nothing is known of it, NoSuch where it surely is not there. Work keeps nothing and may be called by several
 // goroutines at once.
 type Work func(from, gives []quantity.Range)
 

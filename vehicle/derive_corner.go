@@ -43,6 +43,7 @@ func (d *deriver) end(tube, part *Part) {
 	if joint == nil {
 		return
 	}
+	d.leaves(tube, part)
 	d.endToFoot(tube, part, d.numbers[joint])
 	open := d.open("tube", "joint")
 	if d.structure == nil {
@@ -50,6 +51,23 @@ func (d *deriver) end(tube, part *Part) {
 		return
 	}
 	d.endTo(tube, part, d.numbers[joint], d.structure.JointsBeside(d.numbers[tube], d.resting), open, "to_joint")
+}
+
+// leaves derives the angles at which a tube leaves its end: those of the straight up to the
+// next joint. Of a hoop that is a leg, where the straight from foot to foot lies flat.
+func (d *deriver) leaves(tube, part *Part) {
+	through := d.through[d.numbers[tube]]
+	beside := through[:2]
+	if part.Label == part.Type.Labels.Choices[1].Value {
+		beside = through[len(through)-2:]
+	}
+	var from bases
+	two := d.placesAt(&from, beside)
+	d.add(part, from, nil, func(from, gives []quantity.Range) {
+		points := pointsIn(two, from)
+		angles := cage.Run{From: points[0], To: points[1]}.Angles()
+		gives[0], gives[1], gives[2] = angles.ToVertical, angles.SideToVertical, angles.FrontVertical
+	}, "angle_to_vertical", "side_angle_to_vertical", "front_angle_to_vertical")
 }
 
 // endToFoot derives how far an end of a tube is from the nearest foot: axis to axis that
@@ -89,6 +107,9 @@ func (d *deriver) endTo(tube, part *Part, joint int, joints []int, open []*PartL
 		return
 	}
 	if len(joints) == 0 {
+		var from bases
+		from.put(d.base(tube, "through"))
+		d.add(part, from, open, func(_, gives []quantity.Range) { gives[0], gives[1] = NoSuch, NoSuch }, name, name+"_surface")
 		return
 	}
 	from, away := d.away(joint, joints)
