@@ -133,7 +133,7 @@ tube "1" {
   bend_radius = "150 mm"
 }
 `
-	of := func(formula string) Verdict { return checked(t, hoop, "demand = \"" + formula + "\"").Verdict }
+	of := func(formula string) Verdict { return checked(t, hoop, "demand = \""+formula+"\"").Verdict }
 	require.Equal(t, Meets, of("all(cage.tube['1'].ends, 5.71*deg <= .side_angle_to_vertical <= 5.72*deg)"))
 	require.Equal(t, Meets, of("all(cage.tube['1'].ends, 2.86*deg <= .front_angle_to_vertical <= 2.87*deg)"))
 	require.Equal(t, Meets, of("cage.tube['1'].angle_to_vertical > 89.9*deg")) // from foot to foot
@@ -178,7 +178,7 @@ func TestDerivedReadings(t *testing.T) {
   z = "100 mm"`, 1)
 	got := checked(t, several, `demand = "cage.tube['1'].angle_to_vertical >= 30*deg"`)
 	require.Equal(t, Gap, got.Verdict)
-	require.Contains(t, got.Subjects[0].Decided[0].Reading, "29.66", "%+v", got.Subjects[0])
+	require.Contains(t, got.Subjects[0].Decided[0].Reading, "29.668 deg", "%+v", got.Subjects[0])
 	require.Equal(t, Meets, checked(t, several, `demand = "cage.tube['1'].angle_to_vertical >= 29*deg"`).Verdict)
 }
 

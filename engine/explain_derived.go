@@ -142,12 +142,19 @@ func (x *explainer) figure(t *trace, r quantity.Range, u quantity.Unit) string {
 	return figureText(r, u, figureDigits)
 }
 
+// followedDigits is how many significant digits a figure has that follows from readings as
+// read: a tape tells no more.
+const followedDigits = 5
+
 // toleranceText writes a range as its middle and half its width: "30.1 ± 0.6 deg",
 // with no more digits than the width makes sense of.
 func toleranceText(r quantity.Range, u quantity.Unit) string {
 	half := u.FromSI(r.High)/2 - u.FromSI(r.Low)/2
-	if math.IsInf(half, 0) || u.Affine() || half <= 1e-6*math.Abs(u.FromSI(r.High)) {
+	switch {
+	case math.IsInf(half, 0) || u.Affine():
 		return figureText(r, u, figureDigits)
+	case u.Dimension().Same().Same(r.Low, r.High):
+		return figureText(quantity.Exactly(r.Low/2+r.High/2), u, followedDigits)
 	}
 	decimals := min(max(1-int(math.Floor(math.Log10(half))), 0), 6)
 	middle := quantity.FormatNumber(r.Low/2+r.High/2, u, decimals)
