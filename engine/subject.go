@@ -82,7 +82,9 @@ func (k *checker) undecided(s *SubjectResult, m *machine, c *compiledClause, ope
 	switch s.Verdict {
 	case Gap:
 		for _, cause := range s.Causes {
-			s.Notes = append(s.Notes, gapNote(cause))
+			if cause.Kind != Tolerance { // what is known to a range is there
+				s.Notes = append(s.Notes, gapNote(cause))
+			}
 		}
 	case Marginal:
 		if m.exhausted {
