@@ -75,6 +75,11 @@ func findingWords(f *vehicle.Frame, found vehicle.FrameFinding) string {
 	case vehicle.BendsDoNotFit:
 		text = fmt.Sprintf("%s: its bends of %s mm radius do not fit between %s and %s; %s mm are missing. Take a smaller radius or move a joint.",
 			n.member(found.Tubes[0]), inMillimetres(f.Tubes[found.Tubes[0]].Course.Radius), n.joint(found.Joints[0]), n.joint(found.Joints[1]), inMillimetres(found.Fault.Missing))
+	case vehicle.ThroughEachOther:
+		text = fmt.Sprintf("%s and %s go through each other at about %s, their axes %s mm apart: end one of them there, as two tubes with a joint, or move it.",
+			n.member(found.Tubes[0]), n.member(found.Tubes[1]), placeWords(found.At), inMillimetres(found.Away))
+	case vehicle.HeadInTube:
+		text = fmt.Sprintf("the helmet of %s is inside %s by %s mm. Look at both places: no head can be there.", Safe(found.Part.Name()), n.member(found.Tubes[0]), inMillimetres(found.Away))
 	case vehicle.RadiusUnknown:
 		text = fmt.Sprintf("%s turns at %s, and its bend_radius is not recorded: its bends and its length cannot be told.", n.member(found.Tubes[0]), n.joint(found.Joints[0]))
 	case vehicle.NoDieFits:
@@ -95,6 +100,12 @@ func findingWords(f *vehicle.Frame, found vehicle.FrameFinding) string {
 		text += " What is not written down, or has no place yet, may be there."
 	}
 	return sentence(text)
+}
+
+// placeWords is a place in whole millimetres: forward, left, up.
+func placeWords(at cage.Vector) string {
+	whole := func(metres float64) int { return int(math.Round(1000 * metres)) }
+	return fmt.Sprintf("(%d, %d, %d)", whole(at.X), whole(at.Y), whole(at.Z))
 }
 
 // notchWords says what is with the notch of one tube on another.

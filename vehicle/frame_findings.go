@@ -27,6 +27,8 @@ const (
 	EndInTheAir                         // the tube ends at the joint, and nothing else is there
 	DoubledTube                         // the first tube goes the same way as the second
 	BendsDoNotFit                       // between the two joints, by Fault.Missing
+	ThroughEachOther                    // the two tubes do at At, Away axis to axis, without a joint
+	HeadInTube                          // Part's helmet is inside the tube by Away
 	NotchImpossible                     // of the first tube on the second at the joint; Fault says why
 	DieImpossible                       // DieFault of the tube on Die
 	NoDieFits                           // none of the sheet's dies is for the tube's outside diameter
@@ -48,6 +50,8 @@ type FrameFinding struct {
 	Tubes    []int
 	Joints   []int
 	Part     *Part
+	At       cage.Vector
+	Away     float64 // metres
 	Fault    *cage.Fault
 	Die      *FrameDie
 	DieFault cage.DieFault
@@ -72,6 +76,8 @@ func (f *Frame) Findings() []FrameFinding {
 			}
 		}
 	}
+	found = append(found, f.overlapFindings()...)
+	found = append(found, f.headFindings()...)
 	if f.isEmpty() {
 		found = append(found, FrameFinding{Kind: NoTubes, Weight: StillOpen})
 	}
