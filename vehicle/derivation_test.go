@@ -3,6 +3,7 @@ package vehicle
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -158,12 +159,14 @@ tube "2" { through = ["a", "c"] }
 		greatest := derived(t, sheet, tube, "greatest_bend_angle")
 		require.Equal(t, want.High == 1, greatest == quantity.Everything, "%s: only of a tube that surely has a bend", offset)
 		require.Equal(t, quantity.Exactly(1), derived(t, sheet, find(t, sheet, "tube", "2"), "straight"))
-		lacks, _ := derivation(sheet, tube, "developed_length")
-		asksRadius := false
-		for _, base := range lacks.From {
-			asksRadius = asksRadius || base.Particular.Name == "bend_radius"
+		asksRadius := func(part *Part, name string) bool {
+			lacks, _ := derivation(sheet, part, name)
+			return slices.ContainsFunc(lacks.From, func(base Base) bool { return base.Particular.Name == "bend_radius" })
 		}
-		require.Equal(t, want.Low == 0, asksRadius, "%s: a straight tube needs no bend radius", offset)
+		require.Equal(t, want.Low == 0, asksRadius(tube, "developed_length"), "%s: a straight tube needs no bend radius", offset)
+		// Tangents at 0.46° are 8 mm long round 2 m.
+		corner := list(t, tube, "corner").Parts[0]
+		require.Equal(t, offset != "0 mm", asksRadius(corner, "straight_before"), offset)
 	}
 }
 

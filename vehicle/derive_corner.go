@@ -26,12 +26,17 @@ func (d *deriver) corner(tube, part *Part, through []int) {
 	d.straight(tube, part, through, at, "straight_after")
 }
 
+// noTurn is the turn below which the tangents of any bend are shorter than a thousandth of a
+// millimetre, in radians.
+const noTurn = 1e-6
+
 // straight derives what the arcs leave of a run of a tube, which hangs on the points of the
-// run and on those beside it.
+// run and on those beside it. Beside a turn that a shop takes for straight the tangents of a
+// wide bend are still some millimetres long, so that its radius is asked for all the same.
 func (d *deriver) straight(tube, part *Part, through []int, run int, name string) {
 	first, last := max(0, run-1), min(len(through), run+3)
 	var from bases
-	near := line{d.placesAt(&from, through[first:last]), d.radius(&from, tube, through)}
+	near := line{d.placesAt(&from, through[first:last]), d.radius(&from, tube, through[first:last], noTurn)}
 	d.add(part, from, nil, func(from, gives []quantity.Range) {
 		gives[0] = near.in(from).StraightLeft(run - first)
 	}, name)
