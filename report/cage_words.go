@@ -70,8 +70,9 @@ func findingWords(f *vehicle.Frame, found vehicle.FrameFinding) string {
 	case vehicle.SameEnds:
 		text = fmt.Sprintf("%s and %s run between the same two ends by different ways.", n.member(found.Tubes[0]), n.member(found.Tubes[1]))
 	case vehicle.OnePlace:
-		text = fmt.Sprintf("%s and %s are at one place, within %s mm. They are taken for one; write one name for both if they are.",
-			n.joint(found.Joints[0]), n.joint(found.Joints[1]), inMillimetres(f.Structure.Tolerance))
+		text = onePlaceWords(f, found)
+	case vehicle.ImageOnSameSide, vehicle.ImageFarOff, vehicle.LabelOfOtherSide:
+		text = sideWords(f, found)
 	case vehicle.BendsDoNotFit:
 		text = fmt.Sprintf("%s: its bends of %s mm radius do not fit between %s and %s; %s mm are missing. Take a smaller radius or move a joint.",
 			n.member(found.Tubes[0]), inMillimetres(f.Tubes[found.Tubes[0]].Course.Radius), n.joint(found.Joints[0]), n.joint(found.Joints[1]), inMillimetres(found.Fault.Missing))
@@ -98,6 +99,9 @@ func findingWords(f *vehicle.Frame, found vehicle.FrameFinding) string {
 	}
 	if found.Weight == vehicle.StillOpen && (found.Kind == vehicle.LooseJoint || found.Kind == vehicle.EndInTheAir) {
 		text += " What is not written down, or has no place yet, may be there."
+	}
+	if found.Also != nil {
+		text += " Also " + Safe(found.Also.Name()) + ", its image."
 	}
 	return sentence(text)
 }

@@ -39,6 +39,9 @@ const (
 	RunsStraightOn                      // the first tube runs along the second at the joint: no notch, cut square
 	NotchInBend                         // the first tube's notch on the second at the joint reaches into its bend
 	SameEnds                            // the two tubes run between the same ends by different ways
+	ImageOnSameSide                     // the first joint, measured by itself, is on the side of the second, whose image it is
+	ImageFarOff                         // the first joint, measured by itself, is Away from the mirror place of the second, its original
+	LabelOfOtherSide                    // the joint is called left and on the right, or the other way round
 	OnePlace                            // the two joints are at one place
 	FootWithoutPlace                    // Part names no joint with a known place
 )
@@ -52,6 +55,7 @@ type FrameFinding struct {
 	Part     *Part
 	At       cage.Vector
 	Away     float64 // metres
+	Also     *Part   // of FindingsOnce: the image, tube or joint, that it is said of as well
 	Fault    *cage.Fault
 	Die      *FrameDie
 	DieFault cage.DieFault
@@ -78,6 +82,7 @@ func (f *Frame) Findings() []FrameFinding {
 	}
 	found = append(found, f.overlapFindings()...)
 	found = append(found, f.headFindings()...)
+	found = append(found, f.sideFindings()...)
 	if f.isEmpty() {
 		found = append(found, FrameFinding{Kind: NoTubes, Weight: StillOpen})
 	}
