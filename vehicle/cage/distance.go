@@ -31,7 +31,7 @@ func DistanceToRun(p Point, run Run) quantity.Range {
 	if known.tooFar {
 		return quantity.Between(0, Distance(p, run.From).Min(Distance(p, run.To)).High)
 	}
-	return pointToSegment(&place, &from, &to)
+	return pointToSegment(&place, between(&from, &to))
 }
 
 // DistanceBetween returns the distance between the nearest places of two runs, in metres: 0
@@ -42,7 +42,7 @@ func DistanceBetween(a, b Run) quantity.Range {
 	if known.tooFar {
 		return quantity.Between(0, Distance(a.From, b.From).High)
 	}
-	return segmentToSegment(&aFrom, &aTo, &bFrom, &bTo, halvings)
+	return segmentToSegment(between(&aFrom, &aTo), between(&bFrom, &bTo), halvings)
 }
 
 // Clearance returns the distance between the surfaces of two straight tubes with the given
@@ -68,6 +68,21 @@ func (a *formVector) apart() quantity.Range {
 		high = math.Hypot(high, a[i].size())
 	}
 	return quantity.Between(low*(1-slack), high*(1+slack))
+}
+
+// sharplyApart is apart of a way of which the coordinates may hang on the same readings, as
+// those of an arc's ends do: met with the length in first-order form.
+func (a *formVector) sharplyApart() quantity.Range {
+	apart := a.apart()
+	direction, ok := a.middle().Unit()
+	if !ok {
+		return apart
+	}
+	length, ok := a.norm(direction)
+	if !ok {
+		return apart
+	}
+	return met(apart, length.asRange())
 }
 
 // lineDistance returns the distance of a place from the line through from and to, and
@@ -109,13 +124,13 @@ func lineDistance(place, from, to *formVector) (quantity.Range, bool) {
 // it is bounded by how far the place is beyond both ends in any one direction, and by the
 // distance to the whole line. Where the foot on the line surely is between the ends, the
 // distance is that to the line; where it surely is before or past them, that to the end.
-func pointToSegment(place, from, to *formVector) quantity.Range {
-	segment := Segment{from.middle(), to.middle()}
-	share, _ := segment.Nearest(place.middle())
+func pointToSegment(place *formVector, part *partOfLine) quantity.Range {
+	from, to := part.from, part.to
+	share, _ := part.asRead().Nearest(place.middle())
 	nearest := from.toward(to, share)
 	off, fromFrom, fromTo := place.minus(&nearest), place.minus(from), place.minus(to)
-	ends := [2]quantity.Range{fromFrom.apart(), fromTo.apart()}
-	above := min(off.apart().High, ends[0].High, ends[1].High)
+	ends := [2]quantity.Range{fromFrom.sharplyApart(), fromTo.sharplyApart()}
+	above := min(off.sharplyApart().High, ends[0].High, ends[1].High)
 
 	way := to.minus(from)
 	past, short := fromFrom.dot(&way), fromTo.dot(&way)
@@ -130,7 +145,7 @@ func pointToSegment(place, from, to *formVector) quantity.Range {
 		beyondFrom, beyondTo := fromFrom.along(normal), fromTo.along(normal)
 		below = max(0, min(beyondFrom.low(), beyondTo.low())*(1-frameError))
 	}
-	if line, ok := lineDistance(place, from, to); ok {
+	if line, ok := lineDistance(place, part.line[0], part.line[1]); ok {
 		below = max(below, line.Low)
 		if past.low() >= 0 && short.high() <= 0 {
 			above = min(above, line.High)

@@ -21,6 +21,8 @@ func PointTubeClearance(p Point, t Tube, outside quantity.Range) quantity.Range 
 }
 
 // DistanceBetweenTubes returns the distance between the centrelines of two tubes, in metres.
+// Where one is nearest to a bend of the other, the range is now and then up to twice as wide as
+// what the readings can do, for the place on the bend moves with them.
 func DistanceBetweenTubes(a, b Tube) quantity.Range { return tubesApart(a, b, nil) }
 
 // TubeClearance returns the distance between the surfaces of two tubes with the given outside
@@ -160,11 +162,11 @@ func (p pairOfStretches) distance(forms *twoPieces) quantity.Range {
 		way := one[0].minus(&other[0])
 		apart = way.apart()
 	case isPointA:
-		apart = pointToSegment(&one[0], &other[0], &other[1])
+		apart = pointToSegment(&one[0], forms.other.part(&other))
 	case isPointB:
-		apart = pointToSegment(&other[0], &one[0], &one[1])
+		apart = pointToSegment(&other[0], forms.one.part(&one))
 	default:
-		apart = segmentToSegment(&one[0], &one[1], &other[0], &other[1], halvings)
+		apart = segmentToSegment(forms.one.part(&one), forms.other.part(&other), halvings)
 	}
 	bow := p.one.bow + p.other.bow
 	return quantity.Between(max(0, apart.Low-bow, p.low), max(0, min(apart.High+bow, p.high)))
