@@ -38,6 +38,7 @@ func WriteCage(screen *Screen, c *Cage) error {
 		p.heading(Strong, "ENDS", ", which tube each is notched onto")
 		p.prose(0, Plain, vehicle.EndRule)
 	}
+	writeEndNotes(p, c.Frame)
 	p.heading(Strong, "BEFORE METAL IS CUT", "")
 	for _, line := range c.Written {
 		p.prose(0, Plain, line)

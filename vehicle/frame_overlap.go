@@ -66,20 +66,11 @@ func (f *Frame) overlapFindings() []FrameFinding {
 		ahead, behind := tube.metalAhead(0), tube.metalAhead(1)
 		solids[i] = cage.SolidOf(tube.Course, tube.Outside, ahead, tube.Course.Developed()-behind)
 	}
-	doubled := map[[2]int]bool{}
-	for _, double := range f.looked.Doubled {
-		if double.IsSameCourse {
-			doubled[[2]int{double.Other, double.Member}] = true
-		}
-	}
 	meets := f.meetingPlaces()
 	for one := range f.Tubes {
 		for other := one + 1; other < len(f.Tubes) && len(found) < mostOverlaps*len(f.Tubes); other++ {
-			if doubled[[2]int{one, other}] {
-				continue
-			}
 			for _, o := range solids[one].Overlaps(&solids[other], f.overlapMargin()) {
-				if !f.isExplained(one, other, o, meets) {
+				if !f.isDoubled(one, other) && !f.isExplained(one, other, o, meets) {
 					found = append(found, FrameFinding{Kind: ThroughEachOther, Tubes: []int{one, other}, At: o.At, Away: o.Apart})
 				}
 			}
