@@ -81,6 +81,10 @@ func findingWords(f *vehicle.Frame, found vehicle.FrameFinding) string {
 			n.member(found.Tubes[0]), n.member(found.Tubes[1]), placeWords(found.At), inMillimetres(found.Away))
 	case vehicle.HeadInTube:
 		text = fmt.Sprintf("the helmet of %s is inside %s by %s mm. Look at both places: no head can be there.", Safe(found.Part.Name()), n.member(found.Tubes[0]), inMillimetres(found.Away))
+	case vehicle.LongerThanBars:
+		text = fmt.Sprintf("%s is longer than every bar of its stock by %s mm. Order longer bars, or make it of two tubes with a joint.", n.member(found.Tubes[0]), inMillimetres(found.Away))
+	case vehicle.TooFewBars:
+		text = fmt.Sprintf("%s: %s too few bought for the way of cutting below.", Safe(found.Part.Name()), numberOf(found.Count, "bar"))
 	case vehicle.RadiusUnknown:
 		text = fmt.Sprintf("%s turns at %s, and its bend_radius is not recorded: its bends and its length cannot be told.", n.member(found.Tubes[0]), n.joint(found.Joints[0]))
 	case vehicle.NoDieFits:
