@@ -20,10 +20,12 @@ const (
 // shownRoots bounds the places and figures that are told of one that follows from them.
 const shownRoots = 12
 
-// rootsOfCell puts what a derived cell follows from under its node.
+// rootsOfCell puts what a derived cell follows from under its node, and what is taken for
+// granted beside.
 func (x *explainer) rootsOfCell(at int32, f *finding) {
 	if d := x.m.derived[at]; d != nil && x.roots {
 		x.told(d.from, f)
+		f.work.From = append(f.work.From, d.of.Takes...)
 	}
 }
 

@@ -241,9 +241,18 @@ tube "1" {
 	require.InDelta(t, 2.6203, derived(t, sheet, tube, "mass").Low, 5e-5)
 	require.InDelta(t, 2.6203, derived(t, sheet, tube.Within, "mass").High, 5e-5)
 	require.InDelta(t, 7.5625e-8*210e9, derived(t, sheet, tube, "bending_stiffness").Low, 1)
+	takes := func(part *Part, name string) []string {
+		d, _ := derivation(sheet, part, name)
+		return d.Takes
+	}
+	require.Equal(t, []string{"density of steel: 7850 kg/m3 (EN 10219-2)"}, takes(tube, "mass"))
+	require.Equal(t, []string{"density of steel: 7850 kg/m3 (EN 10219-2)"}, takes(tube.Within, "mass"))
+	require.Equal(t, []string{"elasticity of steel: 210 GPa (EN 1993-1-1)"}, takes(tube, "bending_stiffness"))
+	require.Empty(t, takes(tube, "section_area"))
 	sheet = goodSheet(t, fmt.Sprintf(text, "aluminium alloy"))
 	d, _ := derivation(sheet, find(t, sheet, "tube", "1"), "mass")
 	require.Equal(t, "density", d.From[len(d.From)-1].Particular.Name)
+	require.Empty(t, d.Takes)
 }
 
 func TestDerivationsMayBeWorkedOutAtOnce(t *testing.T) {

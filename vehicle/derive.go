@@ -134,7 +134,7 @@ func (d *deriver) build() {
 
 // add notes a derivation of particulars of a part.
 func (d *deriver) add(part *Part, from bases, open []*PartList, work Work, gives ...string) {
-	derivation := &Derivation{Part: part, From: from.list, Open: open, Work: work}
+	derivation := &Derivation{Part: part, From: from.list, Open: open, Takes: from.takes, Work: work}
 	for _, name := range gives {
 		derivation.Gives = append(derivation.Gives, d.particular(part.Type, name))
 	}

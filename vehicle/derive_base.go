@@ -9,8 +9,9 @@ import (
 
 // bases gathers what a derivation follows from, each once.
 type bases struct {
-	list []Base
-	at   map[Base]int // only of many
+	list  []Base
+	takes []string     // what is taken for granted beside
+	at    map[Base]int // only of many
 }
 
 // fewBases is up to how many bases a walk through them finds one sooner than a map would.
@@ -39,8 +40,15 @@ func (b *bases) put(base Base) int {
 	return len(b.list) - 1
 }
 
+// take notes what is taken for granted, once.
+func (b *bases) take(text string) {
+	if !slices.Contains(b.takes, text) {
+		b.takes = append(b.takes, text)
+	}
+}
+
 // copy returns a copy that can be added to.
-func (b *bases) copy() bases { return bases{list: slices.Clone(b.list)} }
+func (b *bases) copy() bases { return bases{list: slices.Clone(b.list), takes: slices.Clone(b.takes)} }
 
 // known returns what the sheet says of the bases, in order.
 func (b *bases) known() []quantity.Range {

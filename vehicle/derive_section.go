@@ -28,10 +28,21 @@ func (d *deriver) measured(b *bases, part *Part, name, ordered string) figure {
 	return d.figure(b, part, name)
 }
 
-// ofMaterial adds a property of a tube's material that all steels have in common, of which
-// the value is given. Where neither it nor the material is recorded, the material is what
+// ofSteel is a property that all steels have in common.
+type ofSteel struct {
+	name, text string
+	is         float64 // in SI
+}
+
+var (
+	densityOfSteel    = ofSteel{"density", "density of steel: 7850 kg/m3 (EN 10219-2)", steelDensity}
+	elasticityOfSteel = ofSteel{"elasticity", "elasticity of steel: 210 GPa (EN 1993-1-1)", steelElasticity}
+)
+
+// ofMaterial adds a property of a tube's material that all steels have in common. Where neither it nor the material is recorded, the material is what
 // is missing, and the property can be anything plausible.
-func (d *deriver) ofMaterial(b *bases, part *Part, name string, ofSteel float64) figure {
+func (d *deriver) ofMaterial(b *bases, part *Part, steel ofSteel) figure {
+	name := steel.name
 	if d.saysAny(part, name) {
 		return d.figure(b, part, name)
 	}
@@ -43,7 +54,8 @@ func (d *deriver) ofMaterial(b *bases, part *Part, name string, ofSteel float64)
 	case slices.Contains(otherDensity, part.choiceWord("material")):
 		return d.figure(b, part, name)
 	}
-	return fixed(quantity.Exactly(ofSteel))
+	b.take(steel.text)
+	return fixed(quantity.Exactly(steel.is))
 }
 
 // section derives what follows from the size and the material of a tube.
@@ -62,7 +74,7 @@ func (d *deriver) section(part *Part) {
 	}, "section_area", "second_moment", "section_modulus")
 
 	stiff := from.copy()
-	elasticity := d.ofMaterial(&stiff, part, "elasticity", steelElasticity)
+	elasticity := d.ofMaterial(&stiff, part, elasticityOfSteel)
 	d.add(part, stiff, nil, func(from, gives []quantity.Range) {
 		nothing(from, gives)
 		if section, ok := at(from); ok {
@@ -90,7 +102,7 @@ type weight struct {
 func (d *deriver) weighed(b *bases, part *Part) weight {
 	w := weight{line: d.lineOf(b, part)}
 	w.outside, w.wall = d.size(b, part)
-	w.density = d.ofMaterial(b, part, "density", steelDensity)
+	w.density = d.ofMaterial(b, part, densityOfSteel)
 	return w
 }
 
