@@ -15,8 +15,8 @@ import (
 // The most joints and tubes that a sheet can have. A cage has some fifty of each, and names
 // some two hundred joints.
 const (
-	mostJoints   = 2000
-	mostTubes    = 1000
+	mostJoints   = 1000
+	mostTubes    = 300
 	mostNamed    = 5000  // names in all lists of names together
 	mostAtJoint  = 20    // tubes through one joint
 	mostMeetings = 10000 // at all joints together
@@ -25,8 +25,8 @@ const (
 // isTooLarge reports a sheet with more joints or tubes than a cage has, once; mirror images
 // count.
 func (r *sheetReader) isTooLarge(pages []page) bool {
-	for name, most := range map[string]int{"joint": mostJoints, "tube": mostTubes} {
-		count := 0
+	for i, name := range []string{"joint", "tube"} {
+		most, count := [...]int{mostJoints, mostTubes}[i], 0
 		for _, p := range pages {
 			for _, block := range p.body.Blocks {
 				if block.Type != name {

@@ -153,7 +153,7 @@ part "end" {
     plausible     = "0 mm to 9000 mm"
     derived       = true
     may_be_absent = true
-    help          = "Distance to that foot's tube from surface to surface; 0 where they touch."
+    help          = "The same less half the outside diameter of this tube and of the thickest other one at that foot, not below 0; of a tube welded higher up to the very tube that stands on the foot, how far up it is."
     how           = "Steel rule between the two welds' toes, the shortest way."
   }
   particular "to_joint" {
