@@ -103,6 +103,7 @@ func cageInShort(c *Cage) string {
 	if n := bentWithoutDie(c); n > 0 {
 		words = append(words, fmt.Sprintf("the bends of %s not checked, as the sheet has no die", numberOf(n, "tube")))
 	}
+	words = append(words, exactWords(c.Frame)...)
 	if len(c.Findings) == 0 {
 		words = append(words, "nothing found loose, in the air or doubled, and no bend or notch that cannot be made")
 	}
@@ -178,7 +179,11 @@ func findingLines(f *vehicle.Frame, findings []vehicle.FrameFinding, weight vehi
 				continue
 			}
 		}
-		lines = append(lines, findingWords(f, found))
+		line := findingWords(f, found)
+		if at := findingPlace(f, found); at != "" {
+			line += " (" + at + ")"
+		}
+		lines = append(lines, line)
 	}
 	for _, key := range order {
 		verb := " has"

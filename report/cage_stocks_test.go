@@ -40,5 +40,5 @@ tube "2" {
 	said, lines := words(`cage { cut_allowance = "10 mm" }`)
 	require.Contains(t, said, "each tube sawn 10.0 mm longer than its long-point length")
 	require.NotContains(t, said, "not recorded and taken as 0, and bar")
-	require.Contains(t, lines, "Tube stock A: 1 bar too few bought for the way of cutting below.")
+	require.Contains(t, lines, "Tube stock A: 1 bar too few bought for the way of cutting below. (cars/car.hcl:4)")
 }

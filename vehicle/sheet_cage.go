@@ -197,8 +197,8 @@ func (r *sheetReader) checkCourse(tube *Part) {
 	case r.isToldOfOriginal(tube):
 	case len(short) > 0:
 		r.fault("bend-does-not-fit", radius.Range, "A bend that does not fit", fmt.Sprintf(
-			"Found %s as bend_radius of the %s, but its bends do not fit between its joints: %s. Bend it tighter, or look at the places of those joints.",
-			Quote(radius.Readings[0].Figure.String()), tube.blockName(), strings.Join(short, "; ")))
+			"Found %s as bend_radius of the %s, but its bends do not fit between its joints: %s. Bend it tighter, to %s at most, or look at the places of those joints.",
+			Quote(radius.Readings[0].Figure.String()), tube.blockName(), strings.Join(short, "; "), millimetres(math.Floor(1e4*course.GreatestRadius()+1e-6)/1e4)))
 	case radius.State == None:
 		r.straightOn(tube, course, radius)
 	}
