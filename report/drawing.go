@@ -58,6 +58,7 @@ func newDrawing(f *vehicle.Frame, verdicts map[*vehicle.Part]engine.Verdict, h C
 			d.places = append(d.places, joint.At)
 		}
 	}
+	d.takeHeads()
 	d.numbers, d.listed[0] = shortNames(numbers, longestNumber, "T")
 	d.letters, d.listed[1] = shortNames(letters, longestLetter, "J")
 	return d
@@ -176,6 +177,7 @@ func (d *drawing) drawView(out *svgText, v *view) {
 		at = spot{v.closed[0].x + 1, v.closed[0].bottom() - 2}
 	}
 	out.words(at, smallText, "start", v.title+", "+v.scale.String())
+	drawHelmets(out, v, d)
 	tubes := drawnTubes(v, d)
 	drawTubes(out, tubes, v, d)
 	drawJoints(out, v, d)

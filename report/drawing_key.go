@@ -102,6 +102,9 @@ func (d *drawing) key(common scale, within area) *key {
 	k.row(func(out *svgText, at area) { drawCone(out, at) }, "first-angle projection")
 	k.rows = append(k.rows, keyRow{lines: []string{"", ""}, sign: func(out *svgText, at area) { drawBar(out, at, common) }})
 	k.notes = k.wrap("Side, front and plan " + common.String() + " when printed at 100 %. x forward, y left, z up (ISO 8855).")
+	if words := d.overAll(); words != "" {
+		k.notes = append(k.notes, k.wrap(words)...)
+	}
 	if len(counts) > 0 {
 		k.notes = append(k.notes, k.wrap("Where tubes cover each other, the worst verdict shows.")...)
 	}
@@ -144,6 +147,9 @@ func (d *drawing) keyOfLabels(k *key) {
 	}
 	if len(d.frame.Feet) > 0 {
 		k.row(func(out *svgText, at area) { drawFoot(out, spot{at.x + 10, at.middle().y}) }, "foot")
+	}
+	if d.hasHelmets() {
+		k.row(func(out *svgText, at area) { drawHelmet(out, spot{at.x + 10, at.middle().y}, 1.8) }, "helmet, as a ball")
 	}
 }
 

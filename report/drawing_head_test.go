@@ -1,0 +1,28 @@
+package report
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"gapsheet/vehicle"
+	"gapsheet/vehicle/cage"
+)
+
+// A helmet is a ball: a circle of its radius in the three views, larger by √1.5 in the
+// isometric one, whose lengths along the axes are to scale (elementary geometry).
+func TestHelmetsAndOverallSizes(t *testing.T) {
+	f := cageOf(t, hintHoop)
+	d := newDrawing(f, nil, CageHead{})
+	require.Equal(t, "Overall, over the axes of its tubes: 0 mm long, 1200 mm wide, 1150 mm high.", d.overAll())
+	require.NotContains(t, d.sheet(), "helmet")
+	f.Heads = []vehicle.FrameHead{{Part: f.Feet[0].Part, Top: cage.Vector{Z: 1}, Radius: 0.14}}
+	d = newDrawing(f, nil, CageHead{})
+	sheet := d.sheet()
+	require.Contains(t, sheet, "helmet, as a ball")
+	_, _, views := d.arrange()
+	require.InDelta(t, 0.14*views[0].scale.factor(), 0.14*views[0].ballFactor(), 1e-12)
+	require.InDelta(t, 1.2247, views[3].ballFactor()/views[3].scale.factor(), 1e-4)
+	require.InDelta(t, 0.14, d.bounds.high.X, 1e-9, "the sheet has room for it")
+	require.Empty(t, newDrawing(&vehicle.Frame{}, nil, CageHead{}).overAll())
+}
