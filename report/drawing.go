@@ -33,6 +33,7 @@ type drawing struct {
 	numbers  []string        // of tubes, as they are drawn
 	letters  []string        // of joints
 	pairs    []string        // of joints: what each has in common with its image's name, may be ""
+	flagged  bool            // some tubes have a flag behind their number
 	listed   [2]bool         // some tubes, some joints have the place in their list for a name
 	courses  [][]cage.Vector // of tubes, as lines of straights; nil for one that cannot be drawn
 	bounds   bounds
@@ -60,6 +61,7 @@ func newDrawing(f *vehicle.Frame, verdicts map[*vehicle.Part]engine.Verdict, h C
 	}
 	d.takeHeads()
 	d.numbers, d.listed[0] = shortNames(numbers, longestNumber, "T")
+	d.setFlags()
 	d.letters, d.listed[1] = shortNames(letters, longestLetter, "J")
 	return d
 }

@@ -139,6 +139,14 @@ func (d *drawing) keyOfLabels(k *key) {
 			l.draw(out)
 		}, "tube, as in the cut list")
 	}
+	if d.flagged {
+		k.row(func(out *svgText, at area) {
+			l := newLabel("7"+tubeFlag, true)
+			l.box = areaAround(spot{at.x + 4, at.middle().y}, l.box.wide, l.box.high)
+			l.anchor = spot{at.x + 11, at.middle().y}
+			l.draw(out)
+		}, "tube that cannot be built as written, see the cut list")
+	}
 	if len(d.frame.Joints) > 0 {
 		k.row(func(out *svgText, at area) {
 			out.put(`<circle cx="%v" cy="%v" r="0.4" fill="#000"/>`, mm(at.x+10), mm(at.middle().y))
