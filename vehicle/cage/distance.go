@@ -6,57 +6,6 @@ import (
 	"gapsheet/vehicle/quantity"
 )
 
-// DistanceToLine returns the distance of a point from the whole line through a run, in
-// metres. Where the run may have no length, it is bounded by the distance to its first point.
-func DistanceToLine(p Point, line Run) quantity.Range {
-	known := newReadings()
-	place, from, to := known.place(p), known.place(line.From), known.place(line.To)
-	above := Distance(p, line.From).Min(Distance(p, line.To))
-	if known.tooFar {
-		return quantity.Between(0, above.High)
-	}
-	sharp, ok := lineDistance(&place, &from, &to)
-	if !ok {
-		return quantity.Between(0, above.High)
-	}
-	sharp.High = max(sharp.Low, min(sharp.High, above.High))
-	return sharp
-}
-
-// DistanceToRun returns the distance of a point from the nearest place of a run between its
-// ends, in metres.
-func DistanceToRun(p Point, run Run) quantity.Range {
-	known := newReadings()
-	place, from, to := known.place(p), known.place(run.From), known.place(run.To)
-	if known.tooFar {
-		return quantity.Between(0, Distance(p, run.From).Min(Distance(p, run.To)).High)
-	}
-	return pointToSegment(&place, between(&from, &to))
-}
-
-// DistanceBetween returns the distance between the nearest places of two runs, in metres: 0
-// where they cross.
-func DistanceBetween(a, b Run) quantity.Range {
-	known := newReadings()
-	aFrom, aTo, bFrom, bTo := known.place(a.From), known.place(a.To), known.place(b.From), known.place(b.To)
-	if known.tooFar {
-		return quantity.Between(0, Distance(a.From, b.From).High)
-	}
-	return segmentToSegment(between(&aFrom, &aTo), between(&bFrom, &bTo), halvings)
-}
-
-// Clearance returns the distance between the surfaces of two straight tubes with the given
-// outside diameters, in metres; below 0 where they run into each other.
-func Clearance(a Run, outsideA quantity.Range, b Run, outsideB quantity.Range) quantity.Range {
-	return DistanceBetween(a, b).Minus(halfOf(outsideA)).Minus(halfOf(outsideB))
-}
-
-// PointClearance returns the distance of a point from the surface of a straight tube with
-// the given outside diameter, in metres; below 0 within the tube.
-func PointClearance(p Point, run Run, outside quantity.Range) quantity.Range {
-	return DistanceToRun(p, run).Minus(halfOf(outside))
-}
-
 func halfOf(r quantity.Range) quantity.Range { return r.Times(quantity.Exactly(0.5)) }
 
 // apart returns the range of the length of a way of which each coordinate is taken by

@@ -254,3 +254,10 @@ func drawTurn(source *rand.Rand, v Vector) Vector {
 	}
 	return unit.Turned(normal, angle).Times(drawWay(source).Norm())
 }
+
+// Mirror returns the mirror image of the point on the other side of the car, which is the
+// same reading.
+func (p Point) Mirror() Point {
+	p.Y, p.Mirrored = p.Y.Negate(), !p.Mirrored
+	return p
+}

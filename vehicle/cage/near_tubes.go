@@ -14,22 +14,10 @@ func DistanceToTube(p Point, t Tube) quantity.Range {
 	return tubesApart(Tube{Points: []Point{p}}, t, piecesNear(p, t))
 }
 
-// PointTubeClearance returns the distance of a point from the surface of a tube with the
-// given outside diameter, in metres: that of a helmet from the hoop. Below 0 is within.
-func PointTubeClearance(p Point, t Tube, outside quantity.Range) quantity.Range {
-	return DistanceToTube(p, t).Minus(halfOf(outside))
-}
-
 // DistanceBetweenTubes returns the distance between the centrelines of two tubes, in metres.
 // Where one is nearest to a bend of the other, the range is now and then up to twice as wide as
 // what the readings can do, for the place on the bend moves with them.
 func DistanceBetweenTubes(a, b Tube) quantity.Range { return tubesApart(a, b, nil) }
-
-// TubeClearance returns the distance between the surfaces of two tubes with the given outside
-// diameters, straights and arcs, in metres; below 0 where they run into each other.
-func TubeClearance(a Tube, outsideA quantity.Range, b Tube, outsideB quantity.Range) quantity.Range {
-	return tubesApart(a, b, nil).Minus(halfOf(outsideA)).Minus(halfOf(outsideB))
-}
 
 // stretch is a part of a tube: a straight, a part of an arc, or a point. As read it is a
 // segment; an arc is never farther from its chord than the bow, and within the ranges the

@@ -148,11 +148,11 @@ func TestPointInTheMiddleOfABend(t *testing.T) {
 	got := DistanceToTube(At(Vector{X: 1 - 0.135, Y: 0.135}), tube)
 	require.InDelta(t, 0.135, got.Low, 1e-6)
 	require.InDelta(t, 0.135, got.High, 1e-6)
-	clear := PointTubeClearance(At(Vector{X: 1}), tube, quantity.Exactly(0.045))
+	_, clear := NearestSurface(At(Vector{X: 1}), []Tube{tube}, []quantity.Range{quantity.Exactly(0.045)})
 	require.InDelta(t, 0.135*(math.Sqrt2-1)-0.0225, clear.Low, 1e-8, "the corner is outside the bend")
 	other := Tube{Points: []Point{At(Vector{X: 1, Z: -1}), At(Vector{X: 1, Z: 1})}}
-	between := TubeClearance(tube, quantity.Exactly(0.045), other, quantity.Exactly(0.038))
-	require.InDelta(t, 0.135*(math.Sqrt2-1)-0.0225-0.019, between.High, 1e-8)
+	between := DistanceBetweenTubes(tube, other)
+	require.InDelta(t, 0.135*(math.Sqrt2-1), between.High, 1e-8)
 	require.Equal(t, math.Inf(1), DistanceToTube(At(Vector{}), Tube{}).High)
 	back := Tube{Points: []Point{At(Vector{}), At(Vector{X: 1}), At(Vector{})}, Radius: quantity.Exactly(0.1)}
 	require.Equal(t, quantity.Range{High: math.Inf(1)}, DistanceToTube(At(Vector{}), back))
@@ -167,7 +167,7 @@ func TestNearestSurfaceIsTheLeastOfAll(t *testing.T) {
 		for range 12 {
 			tubes = append(tubes, drawTube(source, drawCourse(source, 2+source.IntN(3)), 0.003))
 			outsides = append(outsides, quantity.Between(0.038, 0.038+0.01*source.Float64()))
-			want = want.Min(PointTubeClearance(p, tubes[len(tubes)-1], outsides[len(outsides)-1]))
+			want = want.Min(DistanceToTube(p, tubes[len(tubes)-1]).Minus(halfOf(outsides[len(outsides)-1])))
 		}
 		nearest, clearance := NearestSurface(p, tubes, outsides)
 		require.Equal(t, want, clearance)
