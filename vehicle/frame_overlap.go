@@ -87,6 +87,18 @@ func (t FrameTube) metalAhead(end int) float64 {
 	return max(0, t.Ends[end].Short+t.Ends[end].Seat.Notch.OnCentreline())
 }
 
+// aheadAt returns how far from a joint a tube's metal begins that ends there: at a small
+// angle far along the tube.
+func (f *Frame) aheadAt(tube, joint int) float64 {
+	ahead := 0.0
+	for k, end := range f.Tubes[tube].Ends {
+		if end.Joint == joint {
+			ahead = max(ahead, f.Tubes[tube].metalAhead(k))
+		}
+	}
+	return ahead
+}
+
 // meetingPlaces returns by tube where others may meet it: its joints, those at their place,
 // and those that lie on it.
 func (f *Frame) meetingPlaces() []map[int]bool {
@@ -112,7 +124,8 @@ func (f *Frame) isExplained(one, other int, o cage.Overlap, meets []map[int]bool
 	course := f.Tubes[one].Course
 	isBeside := func(joint int) bool {
 		along, away := course.Nearest(f.Joints[joint].At)
-		return away <= reach+course.Radius && along >= o.From-reach && along <= o.To+reach
+		slack := reach + max(f.aheadAt(one, joint), f.aheadAt(other, joint))
+		return away <= reach+course.Radius && along >= o.From-slack && along <= o.To+slack
 	}
 	for _, joint := range f.Tubes[one].Through {
 		if meets[other][joint] && isBeside(joint) {
@@ -132,9 +145,9 @@ func (f *Frame) isExplained(one, other int, o cage.Overlap, meets []map[int]bool
 // other meets that one as well, which wants a second notch.
 func (f *Frame) endsIn(tube, other int, o cage.Overlap) bool {
 	reach := (f.Tubes[tube].Outside + f.Tubes[other].Outside) / 2
-	for _, end := range f.Tubes[tube].Ends {
+	for k, end := range f.Tubes[tube].Ends {
 		at := f.Joints[end.Joint].At
-		if at.Distance(o.At) > 2*reach {
+		if at.Distance(o.At) > 2*reach+f.Tubes[tube].metalAhead(k) {
 			continue
 		}
 		if f.isInTheAir(tube, end.Joint) && at.Distance(o.At) <= reach {

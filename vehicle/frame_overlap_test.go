@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"gapsheet/vehicle/cage"
 )
 
 // Tubes that share metal where no joint of both is; expected by elementary geometry.
@@ -84,6 +86,20 @@ tube "3" {
   stock   = "B"
   through = ["G", "H"]
 }`, nil},
+		{"two that part from one joint at a small angle", `
+joint "E" { at = ["0 mm", "600 mm", "500 mm"] }
+joint "F" { at = ["900 mm", "600 mm", "500 mm"] }
+joint "G" { at = ["900 mm", "680 mm", "500 mm"] }
+tube "2" {
+  stock   = "B"
+  through = ["E", "F"]
+}
+tube "3" {
+  stock   = "B"
+  through = ["G", "E"]
+}
+foot "3" { joint = "F" }
+foot "4" { joint = "G" }`, nil},
 	} {
 		t.Run(one.name, func(t *testing.T) {
 			require.Equal(t, one.want, saidOf(frameOf(t, sheetWith(hoopSheet, one.sheet))))
@@ -103,4 +119,14 @@ head "driver" {
 	require.Equal(t, []string{said(CannotBeBuilt, HeadInTube, "1")}, saidOf(f))
 	require.InDelta(t, 0.0075, f.Findings()[0].Away, 1e-9)
 	require.Empty(t, saidOf(frameOf(t, sheetWith(hoopSheet, sheetWith(sheet, "977 mm")))))
+}
+
+// Of two tubes that part from one joint at a small angle one is cut far along the other: that
+// belongs to their joint.
+func TestASmallAngleBelongsToItsJoint(t *testing.T) {
+	joints := []cage.Vector{{}, {X: 1}, {X: 1, Y: 0.05}}
+	f := handFrame(joints, []FrameTube{tubeOf(0.045, 0, 0, 1), tubeOf(0.045, 0, 0, 2)}, 1, 2)
+	for _, found := range f.Findings() {
+		require.NotEqual(t, ThroughEachOther, found.Kind)
+	}
 }
