@@ -15,7 +15,7 @@ type bases struct {
 }
 
 // fewBases is up to how many bases a walk through them finds one sooner than a map would.
-const fewBases = 24
+const fewBases = 48
 
 // put returns the number of a base, and adds it where it is not there yet.
 func (b *bases) put(base Base) int {
@@ -160,6 +160,7 @@ func (d *deriver) placeAt(b *bases, joint int) place {
 // placesAt adds the coordinates of several joints, by their numbers.
 func (d *deriver) placesAt(b *bases, joints []int) []place {
 	places := make([]place, 0, len(joints))
+	b.list = slices.Grow(b.list, 3*len(joints))
 	for _, joint := range joints {
 		places = append(places, d.placeAt(b, joint))
 	}

@@ -42,8 +42,9 @@ func (d *deriver) straight(tube, part *Part, through []int, run int, name string
 	}, name)
 }
 
-// end derives how far an end of a tube is from a foot and from where other tubes meet.
-func (d *deriver) end(tube, part *Part) {
+// end derives how far an end of a tube is from a foot and from where other tubes meet, which
+// is at the joints beside it.
+func (d *deriver) end(tube, part *Part, beside []int) {
 	joint := d.value(part, "joint").Named
 	if joint == nil {
 		return
@@ -55,7 +56,7 @@ func (d *deriver) end(tube, part *Part) {
 		d.add(part, bases{list: d.unknown}, open, nothing, "to_joint", "to_joint_surface")
 		return
 	}
-	d.endTo(tube, part, d.numbers[joint], d.structure.JointsBeside(d.numbers[tube], d.resting), open, "to_joint")
+	d.endTo(tube, part, d.numbers[joint], beside, open, "to_joint")
 }
 
 // leaves derives the angles at which a tube leaves its end: those of the straight up to the
@@ -78,14 +79,8 @@ func (d *deriver) leaves(tube, part *Part) {
 // endToFoot derives how far an end of a tube is from the nearest foot: axis to axis that
 // hangs on the feet's joints alone.
 func (d *deriver) endToFoot(tube, part *Part, joint int) {
-	var feet []int
-	for _, foot := range d.feet {
-		if named := d.value(foot, "joint").Named; named != nil {
-			feet = append(feet, d.numbers[named])
-		}
-	}
-	if slices.Contains(feet, joint) {
-		d.endTo(tube, part, joint, feet, nil, "to_foot")
+	if slices.Contains(d.feetAt, joint) {
+		d.endTo(tube, part, joint, d.feetAt, nil, "to_foot")
 		return
 	}
 	open := d.open("foot")
@@ -94,11 +89,11 @@ func (d *deriver) endToFoot(tube, part *Part, joint int) {
 		return
 	}
 	if d.structure != nil {
-		d.endTo(tube, part, joint, feet, open, "to_foot")
+		d.endTo(tube, part, joint, d.feetAt, open, "to_foot")
 		return
 	}
-	from, away := d.away(joint, feet)
-	d.add(part, from, open, away, "to_foot")
+	from, away := d.away(joint, d.feetAt)
+	d.add(part, from, open, away.work, "to_foot")
 	d.add(part, bases{list: d.unknown}, open, nothing, "to_foot_surface")
 }
 
@@ -118,10 +113,9 @@ func (d *deriver) endTo(tube, part *Part, joint int, joints []int, open []*PartL
 		return
 	}
 	from, away := d.away(joint, joints)
-	d.add(part, from, open, away, name)
+	d.add(part, from, open, away.work, name)
 
 	surfaces := from.copy()
-	end, others := d.placeAt(&surfaces, joint), d.placesAt(&surfaces, joints)
 	own := d.outside(&surfaces, tube)
 	thick := make([][]figure, len(joints))
 	for i, other := range joints {
@@ -136,15 +130,22 @@ func (d *deriver) endTo(tube, part *Part, joint int, joints []int, open []*PartL
 				thickest[i] = thickest[i].Max(outside.in(from))
 			}
 		}
-		gives[0] = cage.SurfacesApart(end.in(from), own.in(from), pointsIn(others, from), thickest)
+		gives[0] = cage.SurfacesApart(away.end.in(from), own.in(from), pointsIn(away.others, from), thickest)
 	}, name+"_surface")
 }
 
+// placedEnd is the place of a tube's end, and those of joints it may be near.
+type placedEnd struct {
+	end    place
+	others []place
+}
+
 // away returns how the distance of a joint from the nearest of others follows.
-func (d *deriver) away(joint int, joints []int) (bases, Work) {
-	var from bases
-	end, others := d.placeAt(&from, joint), d.placesAt(&from, joints)
-	return from, func(from, gives []quantity.Range) {
-		_, gives[0] = cage.Nearest(end.in(from), pointsIn(others, from))
-	}
+func (d *deriver) away(joint int, joints []int) (from bases, away *placedEnd) {
+	away = &placedEnd{d.placeAt(&from, joint), d.placesAt(&from, joints)}
+	return from, away
+}
+
+func (p *placedEnd) work(from, gives []quantity.Range) {
+	_, gives[0] = cage.Nearest(p.end.in(from), pointsIn(p.others, from))
 }

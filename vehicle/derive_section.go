@@ -14,18 +14,19 @@ const steelElasticity = 210e9
 // size adds the outside diameter and the wall of a tube: as measured, else as ordered, and
 // where neither is recorded, as it is to be measured.
 func (d *deriver) size(b *bases, part *Part) (outside, wall figure) {
-	return d.outside(b, part), d.measured(b, part, "wall", "ordered_wall")
+	return d.outside(b, part), figure{at: b.put(d.measured(part, "wall", "ordered_wall"))}
 }
 
 func (d *deriver) outside(b *bases, part *Part) figure {
-	return d.measured(b, part, "outside", "ordered_outside")
+	return figure{at: b.put(d.outsides[d.numbers[part]])}
 }
 
-func (d *deriver) measured(b *bases, part *Part, name, ordered string) figure {
+// measured returns a size of a tube as measured, else as ordered.
+func (d *deriver) measured(part *Part, name, ordered string) Base {
 	if !d.saysAny(part, name) && d.saysAny(part, ordered) {
 		name = ordered
 	}
-	return d.figure(b, part, name)
+	return d.base(part, name)
 }
 
 // ofSteel is a property that all steels have in common.

@@ -24,13 +24,17 @@ func (d *deriver) tube(part *Part) {
 	d.course(part, d.through[number])
 	d.lengths(part, d.through[number])
 	d.span(part, number)
+	var beside []int
+	if d.structure != nil {
+		beside = d.structure.JointsBeside(number, d.resting)
+	}
 	for _, list := range part.Lists {
 		for _, inner := range list.Parts {
 			switch list.Type.Name {
 			case "corner":
 				d.corner(part, inner, d.through[number])
 			case "end":
-				d.end(part, inner)
+				d.end(part, inner, beside)
 			}
 		}
 	}
