@@ -71,8 +71,8 @@ func (d *deriver) leaves(tube, part *Part) {
 	two := d.placesAt(&from, beside)
 	d.add(part, from, nil, func(from, gives []quantity.Range) {
 		points := pointsIn(two, from)
-		angles := cage.Run{From: points[0], To: points[1]}.Angles()
-		gives[0], gives[1], gives[2] = angles.ToVertical, angles.SideToVertical, angles.FrontVertical
+		way := cage.Run{From: points[0], To: points[1]}
+		gives[0], gives[1], gives[2] = way.AngleToVertical(), way.SideViewToVertical(), way.FrontViewToVertical()
 	}, "angle_to_vertical", "side_angle_to_vertical", "front_angle_to_vertical")
 }
 
