@@ -13,7 +13,7 @@ import (
 )
 
 // The most joints and tubes that a sheet can have. A cage has some fifty of each, and names
-// some two hundred joints.
+// some two hundred joints; the work on pairs of tubes grows with the square of their number.
 const (
 	mostJoints   = 1000
 	mostTubes    = 300
