@@ -279,15 +279,12 @@ func (l *laying) several(p *vehicle.Part, parts *vehicle.PartList, t *vehicle.Pa
 }
 
 // machine is a machine that works over the car, by the full ranges or as read.
-func (c *Car) machine(p *Program, asRead bool, on quantity.Day) *machine {
+func (c *Car) machine(p *Program, asRead bool, r Request) *machine {
 	cells := c.full
 	if asRead {
 		cells = c.read
 	}
 	m := &machine{cells: slices.Clone(cells), refs: c.refs, lists: c.lists, texts: c.texts, derived: c.derived, shapes: c.shapes, slots: make([]slot, p.slots), limit: stepLimit}
-	for i := range moments {
-		m.cells[i].low, m.cells[i].high = float64(on), float64(on)
-		m.cells[i].label = float64(on)
-	}
+	m.setDays(r.days())
 	return m
 }

@@ -22,8 +22,8 @@ type checker struct {
 func (p *Program) checker(c *Car, r Request) *checker {
 	return &checker{
 		p: p, car: c, request: r,
-		full: c.machine(p, false, r.Day),
-		read: c.machine(p, true, r.Day),
+		full: c.machine(p, false, r),
+		read: c.machine(p, true, r),
 	}
 }
 

@@ -10,11 +10,12 @@ import (
 
 // Request says what to check.
 type Request struct {
-	Day      quantity.Day  // the day of the check; every day that a formula reads
-	Stage    vehicle.Stage // StageUnset: everything is due
-	Only     []string      // clause or chapter numbers; empty: all
-	NoPapers bool          // ask for no evidence: there is no sheet yet that could name it
-	All      bool          // tell the deciding comparisons of clauses that are met as well
+	Day      quantity.Day   // the day of the check
+	Event    *vehicle.Event // whose days formulas read as event.…; nil: those are the day of the check
+	Stage    vehicle.Stage  // StageUnset: everything is due
+	Only     []string       // clause or chapter numbers; empty: all
+	NoPapers bool           // ask for no evidence: there is no sheet yet that could name it
+	All      bool           // tell the deciding comparisons of clauses that are met as well
 }
 
 // Result is what a rulebook says of one car.

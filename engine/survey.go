@@ -18,6 +18,7 @@ type survey struct {
 	atoms      map[string]*atom
 	atomOrder  []string
 	unknown    []unknown
+	days       *dayCuts       // where the days of the run are looked for, nil elsewhere
 	places     map[int32]bool // cells that were read for where a place is
 	texts      []uint64       // every text that an undecided part mentions or reads
 
