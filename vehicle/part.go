@@ -39,13 +39,15 @@ type Value struct {
 
 // Evidence is a paper or photo that a sheet names.
 type Evidence struct {
-	Label   string // what it shows, "material certificate"
-	File    string // slash path relative to the sheet's folder, "" when only mentioned
-	Dated   quantity.DayRange
-	HasDate bool
-	Note    string
-	Found   bool // the file is there
-	Range   hcl.Range
+	Label      string // what it shows, "material certificate"
+	File       string // slash path relative to the sheet's folder, "" when only mentioned
+	Dated      quantity.DayRange
+	HasDate    bool
+	ValidUntil quantity.Day // the last day on which it counts
+	HasEnd     bool         // it stops counting after ValidUntil
+	Note       string
+	Found      bool // the file is there
+	Range      hcl.Range
 }
 
 // Part is one part of a car as the sheet has it. The root part stands for the whole sheet.

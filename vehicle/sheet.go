@@ -21,6 +21,7 @@ type Sheet struct {
 	Name        string // path as it is shown, of the file or folder
 	Root        *Part  // stands for the whole sheet; its lists are those of the car itself
 	Instruments []*Instrument
+	Logbook     *Logbook // the papers that travel with the car; never nil
 	Clubs       []string // names of rulebooks for which club blocks stand in the sheet unread, as this vocabulary does not have them
 	Sources     []*Source
 	Vocabulary  *Vocabulary

@@ -56,6 +56,7 @@ func newSheetReader(shown string, sources []*Source, v *Vocabulary) *sheetReader
 		sheet: &Sheet{
 			Name:       shown,
 			Root:       newPart(v.Root, "", nil, hcl.Range{}),
+			Logbook:    &Logbook{},
 			Sources:    sources,
 			Vocabulary: v,
 		},
