@@ -9,7 +9,7 @@ import (
 )
 
 var (
-	bookKeys      = []string{"edition", "in_force", "judged", "readings", "classes", "standing"}
+	bookKeys      = []string{"edition", "in_force", "until", "judged", "readings", "classes", "standing"}
 	judgedWords   = []string{"as read", "proved"} // by Judged
 	readingsWords = []string{"least favourable", "mean"}
 	classKeys     = []string{"synonyms", "means"}
@@ -31,7 +31,7 @@ func (l *loader) readBook() {
 	if f.want("edition", `"2027"`) {
 		book.Edition = f.line("edition")
 	}
-	book.InForce, _ = f.days("in_force")
+	book.Period, book.InForce = f.period("in_force", "until")
 	book.Judged = Judged(max(0, f.word("judged", judgedWords)))
 	book.MeanOfReadings = f.word("readings", readingsWords) == 1
 	book.Standing = f.line("standing")
