@@ -43,6 +43,13 @@ func (r *sheetReader) evidence(b *opened, block *hclsyntax.Block) {
 		}
 		made.Dated, made.HasDate = days, fault == nil
 	}
+	if until := k.day("valid_until"); until.is {
+		made.ValidUntil, made.HasEnd = until.day, true
+		if made.HasDate && until.day < made.Dated.From {
+			k.fault("days-order", until.all, "Days out of order", fmt.Sprintf(
+				"Found %s as valid_until of the %s, which is dated %s. Look at both days.", until.day, k.what, made.Dated))
+		}
+	}
 	if file := k.text("file"); file.text != "" && k.checkPath(file) {
 		made.File = path.Clean(file.text)
 		made.Found = r.lookFor(k, file)
@@ -50,7 +57,7 @@ func (r *sheetReader) evidence(b *opened, block *hclsyntax.Block) {
 	if note := k.value("note"); note != nil {
 		made.Note = k.prose("note", note)
 	}
-	k.done([]string{"file", "dated", "note"}, "evidence")
+	k.done([]string{"file", "dated", "valid_until", "note"}, "evidence")
 	key := paperKey{b.part, FoldText(made.Label), made.File}
 	if first, twice := r.papers[key]; twice {
 		k.faults = append(k.faults, SaidTwice(made.Range, k.what, first))

@@ -49,6 +49,8 @@ type Inspection struct {
 	TheirInstrument string    // what they read it with, "" where not said
 	Note            string
 	Range           hcl.Range
+
+	gear *gearNamed // that Subject is about, nil for anything else
 }
 
 // Outcome is what an inspection said.
@@ -91,7 +93,7 @@ type Incident struct {
 	Note         string
 	Range        hcl.Range
 
-	gear []gearLoaded // of people whose gear stands in other files
+	gear []gearNamed // of the crew, among what was loaded
 }
 
 // Dispensation is a paper that lets a car off a clause.
@@ -113,6 +115,8 @@ type Dispensation struct {
 	Condition   *Condition // what has to be so for it to hold, nil for nothing
 	Note        string
 	Range       hcl.Range
+
+	gear *gearNamed // that Subject is about, nil for anything else
 }
 
 // Condition is a formula over the car, as it is written.
@@ -122,9 +126,9 @@ type Condition struct {
 	Range    hcl.Range
 }
 
-// gearLoaded is gear of the crew that an incident loaded and that the sheet itself does not
-// have: that of a person by name, of a crew place, or of the whole crew.
-type gearLoaded struct {
-	of     *PartType // helmet, head_restraint, garment, or crew_member for all a person wears
-	person string    // name or crew place, "" for the whole crew
+// gearNamed is gear of the crew that a paper speaks of. Whose it is can be told only where
+// the crew is known.
+type gearNamed struct {
+	of   *PartType // helmet, head_restraint, garment, or crew_member for all that a person wears
+	name string    // as written, folded: "helmet", "helmet driver", "helmet of a. penrith-vale"
 }

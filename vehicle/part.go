@@ -59,6 +59,7 @@ type Part struct {
 	Lists    []PartList // by PartType.Index of the types in Type.Parts
 	Evidence []Evidence
 	Note     string
+	Person   string    // of a crew_member: the name of the one whose gear it is, "" where the sheet says only the place
 	Original *Part     // of a mirror image: the part it is the image of; nil for all others
 	Range    hcl.Range // of the block's header; of an image without a block where it is named; zero for the root and for a part that is only implied, by its own parts or as following from others
 }
