@@ -17,6 +17,7 @@ const (
 	takesDate
 	takesCount
 	takesLength
+	takesText        // a tyre's date code
 	takesPlace       // a place, or a part that stands for one
 	takesTube        // a part that is a tube
 	takesPlaceOrTube // either
@@ -61,6 +62,7 @@ var signatures = map[FunctionCode]signature{
 	FunctionDaysBetween:   {takes: []parameter{takesDate, takesDate}},
 	FunctionMonthsBetween: {takes: []parameter{takesDate, takesDate}},
 	FunctionYearsBetween:  {takes: []parameter{takesDate, takesDate}},
+	FunctionWeekYear:      {takes: []parameter{takesText}},
 	FunctionDistance:      {takes: []parameter{takesPlaceOrTube, takesPlaceOrTube}, apart: true},
 	FunctionAngleBetween:  {takes: []parameter{takesTube, takesTube}, apart: true},
 	FunctionAbove:         {takes: []parameter{takesPlace, takesPlace}, apart: true},
@@ -129,6 +131,8 @@ func (c *checker) argument(f *Function, takes parameter, argument ast.Node) Node
 		}
 	case takesLength:
 		return c.length(f, n)
+	case takesText:
+		return c.codeText(f, n)
 	case takesDate:
 		wanted = "a date"
 		if fits = is.Kind == Date; is.Kind == Text {

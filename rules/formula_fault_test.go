@@ -43,6 +43,12 @@ var faultyFormulas = []struct {
 	{"tube.outside >= 45 mm", []told{
 		{CodeFormulaSyntax, 17, "45 mm", `"45 mm" has no operator between number and word. Write 45*mm.`},
 	}},
+	{"week_year('5321') <= on", []told{
+		{CodeFormulaDate, 11, "'5321'", `'5321' would be week 53 of 2021, which has 52 weeks. Write two figures for the week and two for the year: week_year('4308') is week 43 of 2008.`},
+	}},
+	{"week_year(2021) <= on", []told{
+		{CodeFormulaKind, 11, "2021", `"2021" is a count, where week_year takes a text. Write the code between quotes: week_year('2021').`},
+	}},
 	{"tube.outside >= 45mm", []told{
 		{CodeFormulaSyntax, 17, "45mm", `"45mm" has no operator between number and word. Write 45*mm.`},
 	}},

@@ -44,6 +44,7 @@ var functionTable = sync.OnceValue(func() []*Function {
 		{"days_between", FunctionDaysBetween, "days_between(from, to)", "How many days from one date to the other, as a count.", javaTime},
 		{"months_between", FunctionMonthsBetween, "months_between(from, to)", "How many whole months; 31 May to 30 June is none. For a limit write months_after.", javaTime},
 		{"years_between", FunctionYearsBetween, "years_between(from, to)", "How many whole years. For a limit write years_after.", javaTime},
+		{"week_year", FunctionWeekYear, "week_year(text)", "The week that a tyre's date code means, four figures as in '4308': some day from its Monday to its Sunday.", weekCode},
 		{"distance", FunctionDistance, "distance(a, b)", "How far two places or tubes are apart, of a tube the nearest point of its centre line.", geometry},
 		{"angle_between", FunctionAngleBetween, "angle_between(tube, tube)", "The angle at which two tubes leave the joint they share, or at which one lands on the other; else the acute angle between their straights from end to end.", geometry},
 		{"above", FunctionAbove, "above(place, place)", "How far the first place is higher than the second; negative where it is lower.", axes},

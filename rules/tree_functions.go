@@ -41,6 +41,7 @@ const (
 	FunctionDaysBetween
 	FunctionMonthsBetween
 	FunctionYearsBetween
+	FunctionWeekYear     // (text): the week of a tyre's date code, some day of it
 	FunctionDistance     // (place or tube, place or tube): a length, of a tube from its centre line
 	FunctionAngleBetween // (tube, tube): an angle
 	FunctionAbove        // (place, place): a length, negative below
