@@ -107,6 +107,22 @@ func (l *loader) nameOnce(places map[string]hcl.Range, name string, at hcl.Range
 	places[folded] = at
 }
 
+// readStandards adds the equipment standards that the rulebook knows beside the built-in ones
+// to the lists of the vocabulary.
+func (l *loader) readStandards() {
+	var added []vehicle.AddedStandard
+	for _, block := range l.blocks["standard"] {
+		one, faults := vehicle.DecodeStandard(block.source, block.Block, l.book.Vocabulary)
+		l.faults = append(l.faults, faults...)
+		if !faults.HasErrors() {
+			added = append(added, one)
+		}
+	}
+	extended, faults := l.book.Vocabulary.WithStandards(l.book.Name, added)
+	l.faults = append(l.faults, faults...)
+	l.book.Vocabulary = extended
+}
+
 // readParticulars extends the vocabulary by what the rulebook adds to it.
 func (l *loader) readParticulars() {
 	var added []vehicle.Added

@@ -16,7 +16,7 @@ import (
 )
 
 // blockTypes are the blocks that stand at the top level of a rulebook.
-var blockTypes = []string{"rulebook", "chapter", "term", "table", "particular", "worked_case"}
+var blockTypes = []string{"rulebook", "chapter", "term", "table", "particular", "standard", "worked_case"}
 
 // located is a block and the file it stands in.
 type located struct {
@@ -84,6 +84,7 @@ func Load(folder fs.FS, name, shown string, v *vehicle.Vocabulary) (*Rulebook, h
 // readBlocks reads the blocks in the order in which they need each other.
 func (l *loader) readBlocks() {
 	l.readBook()
+	l.readStandards()
 	l.readParticulars()
 	l.readTables()
 	l.readTerms()

@@ -41,6 +41,7 @@ type Choice struct {
 	Value    string   // the one spelling that is printed
 	Synonyms []string // other spellings that mean the same
 	Means    string   // one line of help, may be empty
+	Club     string   // name of the rulebook that added it to a built-in list, "" for all others
 }
 
 // ChoiceList is an ordered list of at most 64 choices. Two particulars with the same
