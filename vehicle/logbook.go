@@ -130,5 +130,7 @@ type Condition struct {
 // the crew is known.
 type gearNamed struct {
 	of   *PartType // helmet, head_restraint, garment, or crew_member for all that a person wears
-	name string    // as written, folded: "helmet", "helmet driver", "helmet of a. penrith-vale"
+	name string    // as written: "helmet of A. Penrith-Vale"
+	rest string    // folded, without the type in front: "driver", "of a. penrith-vale"; "" for all
+	at   hcl.Range
 }

@@ -26,6 +26,11 @@ func (r *sheetReader) loaded(k *keys, n *Incident) {
 			n.gear = append(n.gear, *gear)
 		}
 		for _, p := range parts {
+			if p.Type == r.byName().crew {
+				parts = append(parts, p.inner()...)
+			}
+		}
+		for _, p := range parts {
 			if !known[p] {
 				known[p] = true
 				n.Loaded = append(n.Loaded, p)
@@ -43,7 +48,7 @@ func (r *sheetReader) partsCalled(k *keys, t told) (parts []*Part, gear *gearNam
 	of, rest := called.typeOf(name)
 	switch {
 	case of != nil && called.isGear(of) && !r.isSlipOfPlace(of, rest):
-		return parts, &gearNamed{of, name}, nil
+		return parts, &gearNamed{of, t.text, rest, t.all}, nil
 	case len(parts) > 0 || !r.whole:
 		return parts, nil, nil
 	}

@@ -73,10 +73,13 @@ func (p *Part) names() []string {
 }
 
 // isGear reports whether parts of a type belong to one of the crew.
-func (c *partsByName) isGear(t *PartType) bool {
-	for ; t != nil; t = t.Within {
-		if t == c.crew {
-			return c.crew != nil
+func (c *partsByName) isGear(t *PartType) bool { return isGearOf(c.crew, t) }
+
+// isGearOf is isGear, where crew is the type of the crew; nil for a vocabulary without.
+func isGearOf(crew, t *PartType) bool {
+	for ; t != nil && crew != nil; t = t.Within {
+		if t == crew {
+			return true
 		}
 	}
 	return false
@@ -140,7 +143,7 @@ func (r *sheetReader) subject(k *keys) (text string, part *Part, gear *gearNamed
 	parts := called.parts[name]
 	switch {
 	case of != nil && called.isGear(of) && !r.isSlipOfPlace(of, rest):
-		gear = &gearNamed{of, name}
+		gear = &gearNamed{of, t.text, rest, t.all}
 		if len(parts) == 1 {
 			part = parts[0]
 		}
