@@ -16,7 +16,9 @@ type checker struct {
 	full    *machine // with tolerances
 	read    *machine // as read
 
-	hangs []*derived // what the clause that is worked reads and may hang on several readings
+	hangs    []*derived // what the clause that is worked reads and may hang on several readings
+	dates    bool       // keep for every subject which dates decided
+	editions Editions   // that are given together, for clauses by the rules of another day
 }
 
 func (p *Program) checker(c *Car, r Request) *checker {
@@ -28,13 +30,20 @@ func (p *Program) checker(c *Car, r Request) *checker {
 }
 
 // Check works all clauses that the request picks and rolls them up. A clause of advice
-// has its verdict but counts towards nothing; a clause that is not due has none.
+// has its verdict but counts towards nothing; a clause that is not due has none. No other
+// edition of the rulebook is at hand.
 func (p *Program) Check(c *Car, r Request) *Result {
+	return Editions{{p, c}}.Check(r)
+}
+
+// check works the clauses on the request's day, with the editions that are given.
+func (p *Program) check(c *Car, r Request, given Editions) *Result {
 	k := p.checker(c, r)
+	k.editions = given
 	result := &Result{Book: p.Book, Sheet: c.Sheet, Request: r}
 	chapters := map[*rules.Chapter]*ChapterResult{}
 	for _, clause := range p.clauses {
-		if !r.picks(clause.Clause) {
+		if !r.picks(clause.Clause) || !k.stands(clause.Clause) {
 			continue
 		}
 		chapter := chapters[clause.Chapter]
@@ -43,7 +52,7 @@ func (p *Program) Check(c *Car, r Request) *Result {
 			chapters[clause.Chapter] = chapter
 			result.Chapters = append(result.Chapters, chapter)
 		}
-		one := k.clause(clause)
+		one := k.onDay(clause)
 		chapter.Clauses = append(chapter.Clauses, one)
 		result.Count(chapter, one)
 	}
@@ -102,6 +111,15 @@ func (k *checker) clause(c *compiledClause) *ClauseResult {
 		out.NotDue = true
 		return out
 	}
+	if c.asAt != nil {
+		return k.asAt(c)
+	}
+	return k.worked(c)
+}
+
+// worked works one clause by its own wording.
+func (k *checker) worked(c *compiledClause) *ClauseResult {
+	out := &ClauseResult{Clause: c.Clause}
 	if len(c.across) == 0 {
 		k.subject(c, out)
 		return out

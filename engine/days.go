@@ -2,6 +2,7 @@ package engine
 
 import (
 	"math"
+	"slices"
 
 	"gapsheet/rules"
 	"gapsheet/vehicle/quantity"
@@ -45,7 +46,12 @@ func wholeStretch(from, until quantity.Day) [moments]quantity.DayRange {
 type dayCuts struct {
 	from, until quantity.Day
 	at          map[quantity.Day]bool // first days of what is different from the day before
+	dates       map[int32]bool        // cells of dates that are held against days
 	refresh     []func()              // works out again what names and members stand for, outermost first
+}
+
+func newDayCuts(from, until quantity.Day) *dayCuts {
+	return &dayCuts{from: from, until: until, at: map[quantity.Day]bool{}, dates: map[int32]bool{}}
 }
 
 // during runs then with a way to work out again what a name or member stands for.
@@ -61,7 +67,7 @@ func (s *survey) during(again, then func()) {
 
 // look finds the cuts of one comparison as its names and members stand.
 func (d *dayCuts) look(m *machine, n truthNode) {
-	if n.truth(m) != quantity.Open || !readsDays(m, n) {
+	if !d.readsDays(m, n) || n.truth(m) != quantity.Open {
 		return
 	}
 	var last quantity.Truth
@@ -96,14 +102,18 @@ func (d *dayCuts) over(m *machine, from, until quantity.Day) {
 	}
 }
 
-// readsDays reports whether a node reads a day of the run that is not known to the day.
-func readsDays(m *machine, n node) bool {
+// readsDays reports whether a node reads a day of the run, and keeps the dates that it reads
+// beside.
+func (d *dayCuts) readsDays(m *machine, n node) bool {
 	s := newSurvey(true)
 	n.survey(m, s)
-	for i := range s.touched {
-		if s.touched[i].cell < moments {
-			return true
+	if !slices.ContainsFunc(s.touched, func(t touch) bool { return t.cell < moments }) {
+		return false
+	}
+	for _, t := range s.touched {
+		if t.cell >= moments && m.cells[t.cell].kind == holdsDate {
+			d.dates[t.cell] = true
 		}
 	}
-	return false
+	return true
 }

@@ -16,6 +16,8 @@ type explainer struct {
 	m       *machine
 	car     *Car
 	walked  int  // nodes explained so far
+	dates   bool // keep which dates are behind a comparison
+	dated   []datedRead
 	roots   bool // tell of a figure that follows from others what those are
 	negated bool // under an odd number of negations: what is asked for is that it does not hold
 }

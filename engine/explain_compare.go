@@ -28,6 +28,9 @@ func (x *explainer) comparison(t *trace, f *finding) {
 		d.Sense, d.Limit = x.word("between"), x.value(t.of[1])+" and "+x.value(t.of[2])
 	}
 	d.Place = x.placeOf(t)
+	if x.dates {
+		x.keepDates(t, d)
+	}
 	x.settled(f, d)
 }
 

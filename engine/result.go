@@ -57,6 +57,8 @@ type SubjectResult struct {
 	Decided       []Decided // the comparisons that decided
 	MissingPapers []string  // evidence that the clause asks for and the sheet does not name
 	Place         hcl.Range // where in the sheet: the deciding reading, else the subject's block; zero for nowhere
+
+	dated []datedRead // where a checker keeps them
 }
 
 // CauseKind says why a truth is open, or why an open truth counts as a gap.

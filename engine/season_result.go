@@ -78,6 +78,9 @@ type DatedPart struct {
 // Span is a stretch of days over which a part's standing is the same.
 type Span struct {
 	From, Until quantity.Day
-	Verdict     Verdict
-	Clause      *rules.Clause // the worst one
+	Verdict     Verdict       // Meets, or what the date makes of the worst clause
+	Clause      *rules.Clause // the worst one, nil where all that read its dates are met
+
+	date  dateOf
+	limit string
 }

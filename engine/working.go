@@ -19,9 +19,10 @@ func (k *checker) explain(s *SubjectResult, m *machine, c *compiledClause, whole
 	if c.traces.demand == nil || s.Verdict == Meets && !k.request.All {
 		return
 	}
-	x := &explainer{m: m, car: k.car}
+	x := &explainer{m: m, car: k.car, dates: k.dates}
 	f := x.walk(c.traces.demand)
 	s.Decided = once(f.decided)
+	s.dated = x.datedAmong(s.Decided)
 	if whole == quantity.Open {
 		return
 	}

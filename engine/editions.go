@@ -1,0 +1,183 @@
+package engine
+
+import (
+	"cmp"
+	"slices"
+
+	"gapsheet/rules"
+	"gapsheet/vehicle/quantity"
+)
+
+// Edition is one edition of a rulebook with a car laid out for it: every edition has a
+// vocabulary of its own.
+type Edition struct {
+	Program *Program
+	Car     *Car
+}
+
+// Editions are the editions of one rulebook that are given together, by the day from which
+// each is in force.
+type Editions []Edition
+
+// NewEditions puts editions in their order; those of one day stay as they were given.
+func NewEditions(given ...Edition) Editions {
+	made := Editions(slices.Clone(given))
+	slices.SortStableFunc(made, func(a, b Edition) int {
+		return cmp.Compare(a.Program.Book.Period.From, b.Program.Book.Period.From)
+	})
+	return made
+}
+
+// On returns the edition by which a day is judged: the latest that has come into force by
+// then, else the first there is. It panics without editions.
+func (e Editions) On(day quantity.Day) Edition {
+	on := e[0]
+	for _, edition := range e[1:] {
+		if edition.Program.Book.Period.From <= day {
+			on = edition
+		}
+	}
+	return on
+}
+
+// inForce returns the edition that was in force on a day, if it is given.
+func (e Editions) inForce(day quantity.Day) (Edition, bool) {
+	on := e.On(day)
+	return on, on.Program.Book.Period.Holds(day)
+}
+
+// until is the last day on or before which no other edition comes into force than is on the
+// first of those days.
+func (e Editions) until(from, last quantity.Day) quantity.Day {
+	for _, edition := range e {
+		if begins := edition.Program.Book.Period.From; begins > from && begins <= last {
+			last = begins - 1
+		}
+	}
+	return last
+}
+
+// Check works the clauses of the edition in force on the request's day. With an event each
+// day of it is asked of, by the edition in force on the day of its inspection, and every
+// clause is told at its worst.
+func (e Editions) Check(r Request) *Result {
+	if r.Event == nil {
+		on := e.On(r.Day)
+		return on.Program.check(on.Car, r, e)
+	}
+	whole, _ := e.checkEvent(r)
+	return whole
+}
+
+// checkEvent works an event day by day.
+func (e Editions) checkEvent(r Request) (whole *Result, days []*DayResult) {
+	on := e.On(r.Event.Inspection)
+	var results []*Result
+	for _, day := range r.Event.Days() {
+		r.Day = day
+		result := on.Program.check(on.Car, r, e)
+		results = append(results, result)
+		days = append(days, &DayResult{Day: day, Worst: result.Worst, Counts: result.Counts})
+	}
+	return worstOf(results), days
+}
+
+// worstOf puts the results of several days together: each clause at its worst, with the days
+// told where it is not so on all.
+func worstOf(results []*Result) *Result {
+	byClause := map[*rules.Clause][]dayOfClause{}
+	whole := &Result{Book: results[0].Book, Sheet: results[0].Sheet, Request: results[0].Request}
+	chapters := map[*rules.Chapter]*ChapterResult{}
+	var order []*rules.Clause
+	for _, result := range results {
+		for _, chapter := range result.Chapters {
+			for _, clause := range chapter.Clauses {
+				if byClause[clause.Clause] == nil {
+					order = append(order, clause.Clause)
+				}
+				byClause[clause.Clause] = append(byClause[clause.Clause], dayOfClause{result.Request.Day, clause})
+			}
+		}
+	}
+	for _, clause := range order {
+		chapter := chapters[clause.Chapter]
+		if chapter == nil {
+			chapter = &ChapterResult{Chapter: clause.Chapter}
+			chapters[clause.Chapter] = chapter
+			whole.Chapters = append(whole.Chapters, chapter)
+		}
+		one := worstDay(byClause[clause], len(results))
+		chapter.Clauses = append(chapter.Clauses, one)
+		whole.Count(chapter, one)
+	}
+	return whole
+}
+
+// dayOfClause is what a clause comes to on one day.
+type dayOfClause struct {
+	day quantity.Day
+	on  *ClauseResult
+}
+
+// worstDay is a clause at its worst over the days on which it is there. Subjects are told
+// apart by their place in the clause, where every day has the same ones.
+func worstDay(days []dayOfClause, all int) *ClauseResult {
+	worst, same := days[0].on, true
+	for _, d := range days[1:] {
+		same = same && sameSubjects(d.on, days[0].on)
+		if d.on.Verdict > worst.Verdict {
+			worst = d.on
+		}
+	}
+	if len(days) == 1 && all == 1 || worst.NotDue {
+		return worst
+	}
+	out := *worst
+	out.Subjects = nil
+	for i, subject := range worst.Subjects {
+		if same {
+			for _, d := range days {
+				if d.on.Subjects[i].Verdict > subject.Verdict {
+					subject = d.on.Subjects[i]
+				}
+			}
+		}
+		out.Subjects = append(out.Subjects, withDays(subject, i, days, all, same))
+	}
+	return &out
+}
+
+func sameSubjects(a, b *ClauseResult) bool {
+	return slices.EqualFunc(a.Subjects, b.Subjects, func(s, t *SubjectResult) bool { return s.Name == t.Name })
+}
+
+// withDays notes on which days a subject is at its worst, where it is not on all.
+func withDays(subject *SubjectResult, i int, days []dayOfClause, all int, same bool) *SubjectResult {
+	if !same || subject.Verdict <= Meets {
+		return subject
+	}
+	var on []quantity.Day
+	for _, d := range days {
+		if d.on.Subjects[i].Verdict == subject.Verdict {
+			on = append(on, d.day)
+		}
+	}
+	if len(on) == all {
+		return subject
+	}
+	out := *subject
+	out.Notes = append(slices.Clone(subject.Notes), onDays(on))
+	return &out
+}
+
+// onDays says on which days something is so.
+func onDays(days []quantity.Day) string {
+	text := "on " + days[0].String()
+	if n := len(days); n > 1 && days[n-1]-days[0] == quantity.Day(n-1) {
+		return "from " + days[0].String() + " to " + days[n-1].String()
+	}
+	for _, day := range days[1:] {
+		text += ", " + day.String()
+	}
+	return text
+}

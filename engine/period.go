@@ -1,0 +1,132 @@
+package engine
+
+import (
+	"fmt"
+	"math"
+
+	"gapsheet/rules"
+	"gapsheet/vehicle/quantity"
+)
+
+// stands reports whether a clause is told of: one that is not in force on the day is, as
+// such, unless another wording of the same number is, or stands before it.
+func (k *checker) stands(c *rules.Clause) bool {
+	if c.Period.Holds(k.request.Day) {
+		return true
+	}
+	return k.p.Book.ClauseOn(c.Number, k.request.Day) == nil && k.p.Book.ClauseNumbered(c.Number) == c
+}
+
+// onDay works one clause if it is in force.
+func (k *checker) onDay(c *compiledClause) *ClauseResult {
+	switch p := c.Period; {
+	case p.Holds(k.request.Day):
+		return k.clause(c)
+	case k.request.Day < p.From:
+		return &ClauseResult{Clause: c.Clause, Note: "in force from " + p.From.String()}
+	default:
+		return &ClauseResult{Clause: c.Clause, Note: "no longer in force after " + p.Until.String()}
+	}
+}
+
+// asAt works a clause by the rules of another day: by the clause of the same number in the
+// edition that was in force then, or the wording of then in this one. A day that is known to
+// its month or year may fall under several; then the worst of them counts.
+func (k *checker) asAt(c *compiledClause) *ClauseResult {
+	m := k.full
+	saved := m.unsure
+	m.unsure = false
+	days := c.asAt.number(m)
+	known := !m.unsure && !math.IsInf(days.Low, 0) && !math.IsInf(days.High, 0) && k.isRecorded(c)
+	m.unsure = saved
+	if !known {
+		return k.dayMissing(c)
+	}
+	var worst *ClauseResult
+	from, until := quantity.Day(days.Low), quantity.Day(days.High)
+	for day := from; day <= until; {
+		next := min(k.editions.until(day, until), k.wording(c, day, until))
+		if one := k.byRulesOf(c, day); worst == nil || one.Verdict > worst.Verdict {
+			worst = one
+		}
+		day = next + 1
+	}
+	return worst
+}
+
+// isRecorded reports whether all that the day hangs on is on the sheet.
+func (k *checker) isRecorded(c *compiledClause) bool {
+	s := newSurvey(true)
+	c.asAt.survey(k.full, s)
+	for i := range s.touched {
+		if k.full.cells[s.touched[i].cell].flags&written == 0 && s.touched[i].cell >= moments {
+			return false
+		}
+	}
+	return true
+}
+
+// dayMissing is a clause whose day nobody has recorded.
+func (k *checker) dayMissing(c *compiledClause) *ClauseResult {
+	out := &ClauseResult{Clause: c.Clause}
+	s := newSurvey(true)
+	c.asAt.survey(k.full, s)
+	var causes []rawCause
+	for i := range s.touched {
+		if kind, counts := k.full.causeKind(&s.touched[i]); counts && kind != Tolerance {
+			causes = append(causes, rawCause{kind: kind, cell: s.touched[i].cell, list: -1})
+		}
+	}
+	for _, u := range s.unknown {
+		causes = append(causes, u.cause())
+	}
+	out.add(&SubjectResult{Verdict: NotRecorded, Causes: k.named(causes), Notes: []string{"which rules count hangs on a day that is not recorded"}})
+	return out
+}
+
+// wording is the last day up to which the clause in force on a day stays the one.
+func (k *checker) wording(c *compiledClause, day, last quantity.Day) quantity.Day {
+	edition, ok := k.editions.inForce(day)
+	if !ok {
+		return last
+	}
+	for _, clause := range edition.Program.clauses {
+		if clause.Number != c.Number {
+			continue
+		}
+		if begins := clause.Period.From; begins > day && begins <= last {
+			last = begins - 1
+		}
+		if ends := clause.Period.Until; ends >= day && ends < last {
+			last = ends
+		}
+	}
+	return last
+}
+
+// byRulesOf works the clause as it stood on a day.
+func (k *checker) byRulesOf(c *compiledClause, day quantity.Day) *ClauseResult {
+	edition, ok := k.editions.inForce(day)
+	if !ok {
+		out := &ClauseResult{Clause: c.Clause}
+		out.add(&SubjectResult{Verdict: NotRecorded, Notes: []string{fmt.Sprintf("the edition in force on %s is not given", day)}})
+		return out
+	}
+	then := edition.Program.Book.ClauseOn(c.Number, day)
+	if then == nil {
+		return &ClauseResult{Clause: c.Clause, Note: fmt.Sprintf("edition %s, in force on %s, has no clause of this number then", edition.Program.Book.Edition, day)}
+	}
+	r := k.request
+	other := edition.Program.checker(edition.Car, r)
+	other.editions, other.dates = k.editions, k.dates
+	out := other.worked(edition.Program.numbers[then])
+	out.Clause = c.Clause
+	note := fmt.Sprintf("by edition %s, in force on %s", edition.Program.Book.Edition, day)
+	if out.Note == "" {
+		out.Note = note
+	}
+	for _, s := range out.Subjects {
+		s.Notes = append(s.Notes, note)
+	}
+	return out
+}
