@@ -36,8 +36,10 @@ func (p *Program) Check(c *Car, r Request) *Result {
 	return Editions{{p, c}}.Check(r)
 }
 
-// check works the clauses on the request's day, with the editions that are given.
-func (p *Program) check(c *Car, r Request, given Editions) *Result {
+// check works the clauses on the request's day, with the editions that are given. before is
+// what was found on an earlier day of the same event, nil without: what no day changes is
+// not worked again.
+func (p *Program) check(c *Car, r Request, given Editions, before map[*compiledClause]*ClauseResult) *Result {
 	k := p.checker(c, r)
 	k.editions = given
 	result := &Result{Book: p.Book, Sheet: c.Sheet, Request: r}
@@ -52,11 +54,22 @@ func (p *Program) check(c *Car, r Request, given Editions) *Result {
 			chapters[clause.Chapter] = chapter
 			result.Chapters = append(result.Chapters, chapter)
 		}
-		one := k.onDay(clause)
+		one := before[clause]
+		if one == nil || k.changesByDay(clause) {
+			one = k.onDay(clause)
+		}
+		if before != nil {
+			before[clause] = one
+		}
 		chapter.Clauses = append(chapter.Clauses, one)
 		result.Count(chapter, one)
 	}
 	return result
+}
+
+// changesByDay reports whether a clause may come to something else on another day.
+func (k *checker) changesByDay(c *compiledClause) bool {
+	return c.mentions.days || c.Period.Bounded() || len(k.paperBounds(c.Clause)) > 0
 }
 
 // picks reports whether a clause is asked for.

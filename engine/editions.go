@@ -63,7 +63,7 @@ func (e Editions) until(from, last quantity.Day) quantity.Day {
 func (e Editions) Check(r Request) *Result {
 	if r.Event == nil {
 		on := e.On(r.Day)
-		return on.Program.check(on.Car, r, e)
+		return on.Program.check(on.Car, r, e, nil)
 	}
 	whole, _ := e.checkEvent(r)
 	return whole
@@ -73,9 +73,10 @@ func (e Editions) Check(r Request) *Result {
 func (e Editions) checkEvent(r Request) (whole *Result, days []*DayResult) {
 	on := e.On(r.Event.Inspection)
 	var results []*Result
+	before := map[*compiledClause]*ClauseResult{}
 	for _, day := range r.Event.Days() {
 		r.Day = day
-		result := on.Program.check(on.Car, r, e)
+		result := on.Program.check(on.Car, r, e, before)
 		results = append(results, result)
 		days = append(days, &DayResult{Day: day, Worst: result.Worst, Counts: result.Counts})
 	}

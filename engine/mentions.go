@@ -6,11 +6,12 @@ import (
 )
 
 // mentions are the particulars that a clause reads, by their names, and whether it asks for
-// the places of parts: enough to tell for most clauses that a figure which was read more
+// the places of parts or for a day: enough to tell for most clauses that a figure which was read more
 // than once is not theirs.
 type mentions struct {
 	names  map[string]bool
 	places bool
+	days   bool // reads a day of the run
 }
 
 func mentionsOf(c *rules.Clause) mentions {
@@ -27,6 +28,8 @@ func mentionsOf(c *rules.Clause) mentions {
 			switch n := n.(type) {
 			case *rules.Read:
 				m.names[n.Particular.Name] = true
+			case *rules.Moment:
+				m.days = true
 			case *rules.Call:
 				m.places = m.places || n.Function.Code >= rules.FunctionDistance
 			}

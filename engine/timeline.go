@@ -31,10 +31,7 @@ func (t *timeline) stretches(k *checker, c *compiledClause, from, until quantity
 		if i+1 < len(starts) {
 			end = starts[i+1] - 1
 		}
-		k.request.Day = start
-		days := k.request.days()
-		k.full.setDays(days)
-		k.read.setDays(days)
+		k.setDay(start)
 		s := stretch{from: start, until: end, on: Edition{k.p, k.car}}
 		if k.stands(c.Clause) {
 			t.evaluations++
@@ -43,6 +40,14 @@ func (t *timeline) stretches(k *checker, c *compiledClause, from, until quantity
 		made = append(made, s)
 	}
 	return made, dates
+}
+
+// setDay makes a day that of the check.
+func (k *checker) setDay(day quantity.Day) {
+	k.request.Day = day
+	days := k.request.days()
+	k.full.setDays(days)
+	k.read.setDays(days)
 }
 
 // cutsOf are the days after from, up to until, on which what a clause comes to may change, and
