@@ -40,6 +40,14 @@ var publishedTraps = []string{
 	"month label on the day after",
 	"29 February: made on it, two years on",
 	"29 February: a month label that ends on it",
+	"30 degrees three ways: to the horizontal, 580 mm back",
+	"30 degrees three ways: included, hoop upright",
+	"30 degrees three ways: included, hoop leaning forward",
+	"backstay that runs inward as well",
+	"2 of 3 bolts by joints, exactly two thirds",
+	"25.4 x 1.6 mm as size B, followed, to the letter",
+	"1.375 x 0.049 in as size D, followed, to the letter",
+	"section of 1.75 x .095 in against 45 x 2.5 mm",
 }
 
 // publishedBook loads the rulebook of published figures.
@@ -163,7 +171,8 @@ func TestPublishedSources(t *testing.T) {
 // not, and that the known traps are cases by name.
 func TestPublishedCoverage(t *testing.T) {
 	book := publishedBook(t)
-	require.GreaterOrEqual(t, len(book.Cases), 120)
+	require.Len(t, book.Cases, 1350)
+	require.Len(t, publishedClauses(book), 210)
 	answers, names := map[*rules.Clause][]string{}, map[string]bool{}
 	for _, w := range book.Cases {
 		answers[w.Clause] = append(answers[w.Clause], w.Answer)
@@ -180,4 +189,48 @@ func TestPublishedCoverage(t *testing.T) {
 	for _, trap := range publishedTraps {
 		require.True(t, names[trap], "the trap %q is not a case", trap)
 	}
+}
+
+// TestPublishedGeometry holds that the chapters on what follows from joints and sizes state
+// nothing that follows, and that each of their clauses has a case that cannot be told.
+func TestPublishedGeometry(t *testing.T) {
+	book := publishedBook(t)
+	untold := map[*rules.Clause]bool{}
+	for _, w := range book.Cases {
+		untold[w.Clause] = untold[w.Clause] || w.Answer == engine.NotRecorded.String()
+	}
+	clauses := 0
+	for _, chapter := range book.Chapters {
+		if !slices.Contains([]string{"15", "16", "17"}, chapter.Number) {
+			continue
+		}
+		for _, c := range chapter.Clauses {
+			clauses++
+			require.True(t, untold[c], "clause %s has no case with something not recorded", c.Number)
+		}
+		for _, w := range book.Cases {
+			if slices.Contains(chapter.Clauses, w.Clause) {
+				require.Empty(t, statedThoughDerived(w.AsBuilt.Root), "%q", w.Name)
+			}
+		}
+	}
+	require.Equal(t, 46, clauses)
+}
+
+// statedThoughDerived names what a part and the parts within it state that else follows. The
+// y of a joint is stated but for mirror images.
+func statedThoughDerived(part *vehicle.Part) []string {
+	var found []string
+	for i, x := range part.Type.Particulars {
+		isOwnPlace := part.Type.Name == "joint" && x.Name == "y"
+		if x.Derived && !isOwnPlace && part.Values[i].State != vehicle.Nothing {
+			found = append(found, part.Name()+": "+x.Name)
+		}
+	}
+	for _, list := range part.Lists {
+		for _, inner := range list.Parts {
+			found = append(found, statedThoughDerived(inner)...)
+		}
+	}
+	return found
 }

@@ -157,6 +157,26 @@ particular "sideways_test_load" {
   how       = "From the test report."
 }
 
+particular "length_by_hand" {
+  part      = "tube"
+  kind      = "length"
+  unit      = "mm"
+  plausible = "1 mm to 20000 mm"
+  measured  = false
+  help      = "Length of the tube along its axis, worked out by hand."
+  how       = "Straights and arcs from the drawing, added up on paper."
+}
+
+particular "mass_by_hand" {
+  part      = "cage"
+  kind      = "mass"
+  unit      = "kg"
+  plausible = "0.1 kg to 400 kg"
+  measured  = false
+  help      = "Mass of all tubes of the cage, worked out by hand."
+  how       = "Length of each tube times the mass of a metre of it, added up on paper."
+}
+
 particular "driving_position" {
   part = "harness"
   kind = "choice"
