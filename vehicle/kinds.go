@@ -51,6 +51,16 @@ type ChoiceList struct {
 	Choices []Choice
 }
 
+// Happens says how often there can be what a date is the day of.
+type Happens uint8
+
+// The ways. Without one there is one date, such as that of manufacture.
+const (
+	HappensUnsaid Happens = iota
+	HappensOnce           // once at most, such as the re-certification of a fuel cell
+	HappensOften          // again and again, such as a service: the last one counts
+)
+
 // Particular is one thing a build sheet can say of a part.
 type Particular struct {
 	Name          string // the attribute in a sheet and the member name in a formula
@@ -61,6 +71,7 @@ type Particular struct {
 	Unit          quantity.Unit      // the unit it is printed in when the author gave none
 	Plausible     quantity.Range     // KindNumber and KindCount: SI, whole plausible range
 	PlausibleDays quantity.DayRange  // KindDate: whole plausible range
+	Happens       Happens            // KindDate: how often there can be such a day
 	Choices       *ChoiceList        // KindChoice
 	Names         *PartType          // KindPartName, KindPartNames: the type of part that is named
 	Inherits      string             // name of a KindPartName particular of the same part: when this one is not stated, the same-named particular of the part named there stands

@@ -26,13 +26,14 @@ type Reading struct {
 // Value is what a sheet says of one particular of one part.
 type Value struct {
 	State    State
-	Readings []Reading         // KindNumber, KindCount: at least one when Stated
-	Days     quantity.DayRange // KindDate
-	Text     string            // KindText (as written), KindPartName (label); KindSize, KindPartNames, KindPoint: as written
-	Choice   int               // KindChoice: index into the particular's list
-	Truth    bool              // KindTruth
-	Named    *Part             // KindPartName: the part that is named
-	Several  []*Part           // KindPartNames: the parts that are named, in order; of a mirror image the images of its original's
+	Readings []Reading           // KindNumber, KindCount: at least one when Stated
+	Days     quantity.DayRange   // KindDate
+	Earlier  []quantity.DayRange // KindDate of what happens often: the days before Days, as written
+	Text     string              // KindText (as written), KindPartName (label); KindSize, KindPartNames, KindPoint: as written
+	Choice   int                 // KindChoice: index into the particular's list
+	Truth    bool                // KindTruth
+	Named    *Part               // KindPartName: the part that is named
+	Several  []*Part             // KindPartNames: the parts that are named, in order; of a mirror image the images of its original's
 	Note     string
 	Range    hcl.Range // of the value; of the attribute's name where State is None by a list; zero when Nothing
 }

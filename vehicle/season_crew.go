@@ -31,6 +31,7 @@ func (r *seasonReader) crew(source *Source, block *hclsyntax.Block) {
 	}
 	r.gear.body(&opened{keys: k, part: p})
 	r.gear.settle(p)
+	r.gear.checkDates(p)
 }
 
 // check looks up who crews the events, and holds them against each other.

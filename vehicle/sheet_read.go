@@ -100,6 +100,7 @@ func (r *sheetReader) read(pages []page) {
 	r.implied()
 	r.checkCage()
 	r.settle(r.sheet.Root)
+	r.checkDates(r.sheet.Root)
 	r.meetings()
 	r.logbook()
 }

@@ -30,7 +30,7 @@ crew "A. Penrith-Vale" {
   helmet {
     standard = "FIA 8859-2025" # want 16 unknown-choice `Found "FIA 8859-2025" as standard of the helmet\. Did you mean "FIA 8859-2024"\?$`
     made     = "in 2021" # want 17 date-form `"in 2021" is not a date in the form that is read here\. Write a date as 2027-03-14, or 2027-03 or 2027 where no more is known\.$`
-    weight   = "1.4 kg" # want 5 unknown-key `Found "weight" in the helmet\. It can have standard, serial, made, not_after, restraint_anchors, damaged, altered, note, not_fitted, unfinished\.$`
+    weight   = "1.4 kg" # want 5 unknown-key `Found "weight" in the helmet\. It can have standard, homologation_number, serial, label_kind, made, not_after, first_used, restraint_anchors, damaged, altered, note, not_fitted, unfinished\.$`
   }
   garment "overall" {}
   garment "cape" {} # want 11 unknown-label `Found "cape" as label of a garment\. Write one of "overalls", "underwear top", "underwear bottoms", "balaclava", "socks", "shoes" or "gloves"\.$`
@@ -40,7 +40,7 @@ crew "A. Penrith-Vale" {
 crew "B. Oakhollow" {
   helmet {
     made      = "2022-03"
-    not_after = "2021"
+    not_after = "2021" # want 17 dates-order `Found "2021" as not_after of the helmet, whose made is 2022-03: it would have ended before\. Look at both dates\.$`
   }
 }
 crew "b. oakhollow" {} # want 1 said-twice `Found a second crew "b\. oakhollow"; the first is at crew\.hcl:40:1\. Events name people: put all gear of one person into one block, and write the name of another in full\.$`
