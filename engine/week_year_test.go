@@ -6,6 +6,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"gapsheet/rules"
 	"gapsheet/vehicle/quantity"
 )
 
@@ -46,4 +47,39 @@ func TestUnknownCodeIsSound(t *testing.T) {
 	x := clauseCase{clause: demand("week_year(wheel['front left'].tyre.date_code) >= date('1999-01-01')"), sheet: "wheel \"front left\" {\n  tyre {}\n}\n"}
 	require.Equal(t, NotRecorded, x.work(t).Verdict)
 	require.Equal(t, quantity.Range{Low: 10959, High: 47484}, everyWeek, "2000-01-03 to 2100-01-03: 2099 has 53 weeks")
+}
+
+// TestWeeksAgreeWithEachOfTheirDays holds a comparison with a week against the same one with
+// each day of it: it is yes or no where all seven say so, and undecided where they differ.
+func TestWeeksAgreeWithEachOfTheirDays(t *testing.T) {
+	for _, code := range []string{"0100", "0109", "5309", "5304", "4308", "5399"} {
+		week, fault := rules.WeekOfCode(code)
+		require.Empty(t, fault)
+		for shift := quantity.Day(-1); shift <= 7; shift++ {
+			limit := week.From + shift
+			for sign, holds := range map[string]func(d quantity.Day) bool{
+				"<":  func(d quantity.Day) bool { return d < limit },
+				"<=": func(d quantity.Day) bool { return d <= limit },
+				">=": func(d quantity.Day) bool { return d >= limit },
+				"==": func(d quantity.Day) bool { return d == limit },
+				"!=": func(d quantity.Day) bool { return d != limit },
+			} {
+				yes := 0
+				for d := week.From; d <= week.To; d++ {
+					if holds(d) {
+						yes++
+					}
+				}
+				want := map[int]Verdict{0: Gap, 7: Meets}[yes]
+				if yes > 0 && yes < 7 {
+					want = Marginal
+				}
+				x := clauseCase{
+					clause: demand(fmt.Sprintf("week_year(wheel['front left'].tyre.date_code) %s date('%s')", sign, limit)),
+					sheet:  tyre(code),
+				}
+				require.Equal(t, want.String(), x.work(t).Verdict.String(), "%s %s %s", code, sign, limit)
+			}
+		}
+	}
 }
