@@ -32,7 +32,7 @@ func (k *keys) day(key string) dayTold {
 		k.faults = append(k.faults, FigureFault(fault, t.place))
 	case days.Precision != quantity.ToDay:
 		k.fault("day-wanted", t.all, "Not a whole day", fmt.Sprintf(
-			"Found %s as %s of the %s. Write year, month and day: %q.", Quote(t.text), key, k.what, days.To))
+			"Found %s as %s of the %s. Write year, month and day, as in %q.", Quote(t.text), key, k.what, "2027-03-14"))
 	default:
 		told.day, told.is = days.From, true
 	}

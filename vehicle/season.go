@@ -30,6 +30,7 @@ type Event struct {
 	Name           string
 	Place          string
 	Class          string       // class the car is entered in, "" for the sheet's own
+	ClassRange     hcl.Range    // where that is written
 	Rulebook       string       // slash path from the season's folder, perhaps up to two folders above it; "" for the one of the run
 	RulebookRange  hcl.Range    // where that is written
 	Crew           []string     // names of people: driver, co-driver; none where the season does not say

@@ -30,7 +30,9 @@ func (r *seasonReader) event(source *Source, block *hclsyntax.Block) {
 		r.onlyOnce(k, label.text)
 	}
 	e := &Event{Name: label.text, Range: k.header()}
-	e.Place, e.Class = k.text("place").text, k.text("class").text
+	e.Place = k.text("place").text
+	class := k.text("class")
+	e.Class, e.ClassRange = class.text, class.all
 	sound := k.eventDays(e)
 	e.Rulebook, e.RulebookRange = k.rulebook()
 	e.Note = k.note()

@@ -167,3 +167,22 @@ func TestAFileOfCrewHoldsNoEvents(t *testing.T) {
 	require.Equal(t, Code("unknown-block"), CodeOf(faults[0]))
 	require.Contains(t, faults[0].Detail, "It can have crew, instrument.")
 }
+
+func TestOfWhatHappensOftenTheLastCounts(t *testing.T) {
+	sheet, faults := Load(fstest.MapFS{"a.hcl": {Data: []byte(`car "Tessel 16" {}
+fire_system {
+  serviced = ["2026-02-27", "2022", "2024-03"]
+}
+fuel_cell {
+  recertified  = ["2026-06-10"]
+  foam_renewed = ["2025-06", "2025-06-10"]
+}
+`)}}, "a.hcl", "a.hcl", BuiltIn(), Options{})
+	require.Empty(t, faults)
+	serviced := value(t, list(t, sheet.Root, "fire_system").Parts[0], "serviced")
+	require.Equal(t, "2026-02-27", serviced.Days.String())
+	require.Equal(t, []string{"2022", "2024-03"}, []string{serviced.Earlier[0].String(), serviced.Earlier[1].String()})
+	cell := list(t, sheet.Root, "fuel_cell").Parts[0]
+	require.Equal(t, "2026-06-10", value(t, cell, "recertified").Days.String())
+	require.Equal(t, "2025-06", value(t, cell, "foam_renewed").Days.String(), "the one that may be the later")
+}

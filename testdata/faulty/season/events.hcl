@@ -31,7 +31,7 @@ season "2027 and 2028" {
     last_day  = "2201-01-01" # want 18 date-out-of-reach `The year 2201 is not one in which a car is inspected\. Write a year from 1900 to 2200\.$`
   }
   event "Pass Stages" {
-    first_day = "2027-07" # want 17 day-wanted `Found "2027-07" as first_day of the event "Pass Stages"\. Write year, month and day: "2027-07-31"\.$`
+    first_day = "2027-07" # want 17 day-wanted `Found "2027-07" as first_day of the event "Pass Stages"\. Write year, month and day, as in "2027-03-14"\.$`
     last_day  = "10.7.2027" # want 18 date-form `"10\.7\.2027" is not a date in the form that is read here\. Write year, month and day in this order, with hyphens: 2027-07-10 or 2027-10-07, whichever is meant\.$`
   }
   event "Long Way Round" {

@@ -32,7 +32,7 @@ logbook_note "N3" {
   cleared_on = "2027-05-30" # want 3 key-missing `Found cleared_on in the logbook note "N3" without cleared_by\. The two go together: write cleared_by = with the name of the one who did it\.$` 16 days-order `Found 2027-05-30 as cleared_on of the logbook note "N3", whose fixed is 2027-06-01: it was not fixed yet on that day\. Look at both days\.$`
 }
 logbook_note "N4" {
-  day        = "2027-05" # want 16 day-wanted `Found "2027-05" as day of the logbook note "N4"\. Write year, month and day: "2027-05-31"\.$`
+  day        = "2027-05" # want 16 day-wanted `Found "2027-05" as day of the logbook note "N4"\. Write year, month and day, as in "2027-03-14"\.$`
   text       = "Tow eye bent."
   before     = "2027-02-30" # want 25 date-no-such-day `February 2027 has 28 days, so there is no day 30\. Write a day from 01 to 28\.$`
   fixed      = "1899-12-31" # want 17 date-out-of-reach `The year 1899 is not one in which a car is inspected\. Write a year from 1900 to 2200\.$`
@@ -100,6 +100,6 @@ evidence "certificate" {
   valid_until = "2027-06-19" # want 17 days-order `Found 2027-06-19 as valid_until of the evidence "certificate", which is dated 2027-06-20\. Look at both days\.$`
 }
 evidence "letter" {
-  valid_until = "2028" # want 17 day-wanted `Found "2028" as valid_until of the evidence "letter"\. Write year, month and day: "2028-12-31"\.$`
+  valid_until = "2028" # want 17 day-wanted `Found "2028" as valid_until of the evidence "letter"\. Write year, month and day, as in "2027-03-14"\.$`
 }
 season "2027" {} # want 1 block-misplaced `Found the block "season" in the sheet\. It belongs to a season\. Move it to a file of its own, which is named after --season\.$`
