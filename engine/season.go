@@ -74,7 +74,7 @@ func (w *seasonWork) events() *CarSeason {
 
 // changes is the matrix of what is not the same at all events.
 func changes(events []*EventResult) []*Change {
-	type row struct{ number, subject string }
+	type row struct{ book, number, subject string }
 	byRow := map[row]*Change{}
 	var order []*Change
 	for i, e := range events {
@@ -88,9 +88,9 @@ func changes(events []*EventResult) []*Change {
 					verdicts[""] = clause.Verdict
 				}
 				for subject, verdict := range verdicts {
-					key := row{clause.Clause.Number, subject}
+					key := row{e.Book.Name, clause.Clause.Number, subject}
 					if byRow[key] == nil {
-						byRow[key] = &Change{Clause: clause.Clause, Subject: subject, Verdicts: make([]Verdict, len(events))}
+						byRow[key] = &Change{Rulebook: e.Book.Name, Clause: clause.Clause, Subject: subject, Verdicts: make([]Verdict, len(events))}
 						order = append(order, byRow[key])
 					}
 					byRow[key].Verdicts[i] = verdict
@@ -98,9 +98,7 @@ func changes(events []*EventResult) []*Change {
 			}
 		}
 	}
-	order = slices.DeleteFunc(order, func(c *Change) bool {
-		return !slices.ContainsFunc(c.Verdicts, func(v Verdict) bool { return v != c.Verdicts[0] })
-	})
+	order = slices.DeleteFunc(order, func(c *Change) bool { return !c.isOne(events) })
 	place := map[*rules.Clause]int{}
 	for _, e := range events {
 		for _, chapter := range e.Whole.Chapters {
@@ -115,6 +113,22 @@ func changes(events []*EventResult) []*Change {
 		return cmp.Or(cmp.Compare(place[a.Clause], place[b.Clause]), cmp.Compare(a.Subject, b.Subject))
 	})
 	return order
+}
+
+// isOne reports whether the verdicts are not the same at all events that run under the
+// rulebook of the clause.
+func (c *Change) isOne(events []*EventResult) bool {
+	first := -1
+	for i, e := range events {
+		switch {
+		case e.Book.Name != c.Rulebook:
+		case first < 0:
+			first = i
+		case c.Verdicts[i] != c.Verdicts[first]:
+			return true
+		}
+	}
+	return false
 }
 
 // timelines works every clause over the years, once for each way in which the car is entered.

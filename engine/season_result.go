@@ -19,7 +19,7 @@ type SeasonResult struct {
 type CarSeason struct {
 	Sheet   *vehicle.Sheet
 	Events  []*EventResult
-	Changes []*Change    // clauses whose verdict is not the same at all events
+	Changes []*Change    // clauses whose verdict is not the same at all events that run under their rulebook
 	Dated   []*DatedPart // every part that a date ends, or that a clause reads a date of
 }
 
@@ -40,9 +40,10 @@ type DayResult struct {
 
 // Change is one row of the matrix of what changes from event to event.
 type Change struct {
+	Rulebook string // name of the rulebook whose clause it is; events under another have no say
 	Clause   *rules.Clause
 	Subject  string    // "" for the car as a whole
-	Verdicts []Verdict // by event, DoesNotApply where the clause is not in force or has no such subject
+	Verdicts []Verdict // by event, DoesNotApply where the clause is not in force or has no such subject, and at events under another rulebook
 }
 
 // Renewal is how a dated part is made good again.

@@ -34,6 +34,40 @@ func (s *Sheet) WithClass(class string) *Sheet {
 	entered.Within = &root
 	with := *s
 	with.Root = &root
+	with.Logbook = s.Logbook.about(car, &entered)
+	return &with
+}
+
+// about returns a log book like this one that speaks of another part in place of one.
+func (l *Logbook) about(before, now *Part) *Logbook {
+	with := *l
+	instead := func(p *Part) *Part {
+		if p == before {
+			return now
+		}
+		return p
+	}
+	with.Incidents = make([]*Incident, len(l.Incidents))
+	for i, incident := range l.Incidents {
+		copied := *incident
+		copied.Loaded = make([]*Part, len(incident.Loaded))
+		for j, part := range incident.Loaded {
+			copied.Loaded[j] = instead(part)
+		}
+		with.Incidents[i] = &copied
+	}
+	with.Inspections = make([]*Inspection, len(l.Inspections))
+	for i, inspection := range l.Inspections {
+		copied := *inspection
+		copied.SubjectPart = instead(inspection.SubjectPart)
+		with.Inspections[i] = &copied
+	}
+	with.Dispensations = make([]*Dispensation, len(l.Dispensations))
+	for i, dispensation := range l.Dispensations {
+		copied := *dispensation
+		copied.SubjectPart = instead(dispensation.SubjectPart)
+		with.Dispensations[i] = &copied
+	}
 	return &with
 }
 

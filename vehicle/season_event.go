@@ -70,32 +70,31 @@ func (k *keys) eventDays(e *Event) bool {
 	if !first.is || !last.is {
 		return false
 	}
-	switch days := quantity.DaysBetween(first.day, last.day); {
-	case days < 0:
-		k.fault("days-order", last.all, "An event that ends before it begins", fmt.Sprintf(
-			"Found %s as last_day of the %s, which begins on %s. Look at both days.", last.day, k.what, first.day))
-		return false
-	case days >= longestEvent:
-		k.fault("event-too-long", last.all, "An event out of all proportion", fmt.Sprintf(
-			"Found %s as last_day of the %s, which begins on %s: %d days. Look at the years; there can be up to %d days.", last.day, k.what, first.day, days+1, longestEvent))
-		return false
+	begins, ends := first.day, last.day
+	between := quantity.DaysBetween
+	switch length := between(begins, ends) + 1; {
+	case length < 1:
+		k.misplaced("days-order", last, "An event that ends before it begins", fmt.Sprintf("which begins on %s. Look at both days.", begins))
+	case length > longestEvent:
+		k.misplaced("event-too-long", last, "An event out of all proportion", fmt.Sprintf(
+			"which begins on %s: %d days. Look at the years; there can be up to %d days.", begins, length, longestEvent))
+	case inspection.is && inspection.day > ends:
+		k.misplaced("days-order", inspection, "An inspection after the event", fmt.Sprintf("which is over on %s. Look at both days.", ends))
+	case inspection.is && between(inspection.day, begins) > longestBetween:
+		k.misplaced("event-too-long", inspection, "An inspection long before the event", fmt.Sprintf(
+			"which begins on %s. Look at the years; there can be up to %d days between.", begins, longestBetween))
+	case closes.is && closes.day > begins:
+		k.misplaced("days-order", closes, "An entry that closes after the start", fmt.Sprintf("which begins on %s. Look at both days.", begins))
+	default:
+		return true
 	}
-	if inspection.is && inspection.day > last.day {
-		k.fault("days-order", inspection.all, "An inspection after the event", fmt.Sprintf(
-			"Found %s as inspection_day of the %s, which is over on %s. Look at both days.", inspection.day, k.what, last.day))
-		return false
-	}
-	if inspection.is && quantity.DaysBetween(inspection.day, first.day) > longestBetween {
-		k.fault("event-too-long", inspection.all, "An inspection long before the event", fmt.Sprintf(
-			"Found %s as inspection_day of the %s, which begins on %s. Look at the years; there can be up to %d days between.", inspection.day, k.what, first.day, longestBetween))
-		return false
-	}
-	if closes.is && closes.day > first.day {
-		k.fault("days-order", closes.all, "An entry that closes after the start", fmt.Sprintf(
-			"Found %s as entry_closes of the %s, which begins on %s. Look at both days.", closes.day, k.what, first.day))
-		return false
-	}
-	return true
+	return false
+}
+
+// misplaced reports a day of an event that cannot be where it is; what is the rest of the
+// sentence.
+func (k *keys) misplaced(code Code, day dayTold, summary, what string) {
+	k.fault(code, day.all, summary, fmt.Sprintf("Found %s as %s of the %s, %s", day.day, day.key, k.what, what))
 }
 
 // rulebook reads the path of the rulebook that an event runs under.
