@@ -87,6 +87,7 @@ type Incident struct {
 	Event        string // "" where not said
 	Hit          string // what was hit and where, "" where not said
 	Loaded       []*Part
+	NotOnSheet   []string     // gear of the crew that was loaded and is nowhere on the sheet, as written; none once the crew is known
 	Inspected    quantity.Day // when everything that was loaded had been looked at, or replaced
 	HasInspected bool
 	InspectedBy  string // "" exactly where it was not

@@ -24,6 +24,9 @@ func (r *sheetReader) loaded(k *keys, n *Incident) {
 		}
 		if gear != nil {
 			n.gear = append(n.gear, *gear)
+			if len(parts) == 0 {
+				n.NotOnSheet = append(n.NotOnSheet, t.text)
+			}
 		}
 		for _, p := range parts {
 			if p.Type == r.byName().crew {

@@ -37,14 +37,14 @@ func (r *seasonReader) crew(source *Source, block *hclsyntax.Block) {
 // check looks up who crews the events, and holds them against each other.
 func (r *seasonReader) check() {
 	r.gear.resolve()
-	for i := range r.events {
-		r.findCrew(&r.events[i])
-	}
 	if len(r.events) > mostEvents {
 		at := r.events[mostEvents].event.Range
 		r.gear.fault("season-too-large", at, "More than a season has", fmt.Sprintf(
 			"Found %d events, but there can be at most %d. Write one season in a file or folder.", len(r.events), mostEvents))
 		return
+	}
+	for i := range r.events {
+		r.findCrew(&r.events[i])
 	}
 	r.overlaps()
 }

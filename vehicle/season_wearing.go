@@ -96,9 +96,8 @@ func (w *wearing) mayBe(g *gearNamed, p *Part) bool {
 
 // wasLoaded reports whether a part is gear that an incident loaded. Gear of a place, or of
 // no one in particular, is that of the people who were in the car at the event of the
-// incident, as far as the season says; else that of those who are in it now. Gear of nobody
-// whom the season has is taken for everyone's, so that a slip of the pen does not make it
-// sound.
+// incident. Where the season does not say who they were, or has nobody of the name that is
+// written, it may be anyone's: a slip of the pen makes nothing sound.
 func (w *wearing) wasLoaded(g *gearNamed, p *Part, incident *Incident) bool {
 	if !w.mayBe(g, p) {
 		return false
@@ -112,9 +111,7 @@ func (w *wearing) wasLoaded(g *gearNamed, p *Part, incident *Incident) bool {
 	switch {
 	case form == ofPerson:
 		return said == person
-	case form == ofPlace && len(then) == 0:
-		return w.places[person] == said
-	case form == ofPlace:
+	case form == ofPlace && len(then) > 0:
 		at := w.crew.Labels.Find(said)
 		return at < len(then) && then[at] == person
 	case form == ofAll && len(then) > 0:
@@ -130,6 +127,7 @@ func (w *wearing) incident(before *Incident) *Incident {
 		return before
 	}
 	copied := *before
+	copied.NotOnSheet = nil
 	copied.Loaded = slices.DeleteFunc(slices.Clone(before.Loaded), func(p *Part) bool { return isGearOf(w.crew, p.Type) })
 	for _, p := range w.gear {
 		if slices.ContainsFunc(before.gear, func(g gearNamed) bool { return w.wasLoaded(&g, p, before) }) {

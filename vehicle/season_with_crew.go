@@ -9,8 +9,8 @@ import (
 // WithCrew returns a sheet like this one whose crew are some people of a season: the
 // driver, then the co-driver. Their gear takes the place of all that the sheet says of its
 // crew, also in its log book. Everything else is shared with the sheet. Without names the
-// sheet itself is returned. It panics where the season has nobody of a name, or where there
-// are more than two.
+// sheet itself is returned. It panics where the season has nobody of a name, where there are
+// more than two, or where season and sheet were not read with one vocabulary.
 //
 // The gear of a person is the same *Part in every sheet, the crew_member part that holds it
 // one of its own.
@@ -30,6 +30,9 @@ func (s *Sheet) WithCrew(season *Season, names []string) *Sheet {
 		person := season.Person(name)
 		if person == nil {
 			panic("vehicle: nobody of the name " + Quote(name) + " in the season")
+		}
+		if person.Gear.Type != crew {
+			panic("vehicle: a season and a sheet of two vocabularies")
 		}
 		member := *person.Gear
 		member.Label, member.Within = places[i].Value, &root

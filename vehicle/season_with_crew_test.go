@@ -179,6 +179,9 @@ func TestACrewTakesTheirGearIntoTheCar(t *testing.T) {
 	require.Equal(t, "driver", list(t, alone.Root, "crew_member").Parts[0].Label)
 	require.Panics(t, func() { sheet.WithCrew(season, []string{"Z. Ferrow"}) })
 	require.Panics(t, func() { sheet.WithCrew(season, []string{"A. Penrith-Vale", "B. Oakhollow", "A. Penrith-Vale"}) })
+	elsewhere, faults := LoadSeason(fstest.MapFS{"a.hcl": {Data: []byte(fullSeason)}, "papers/helmet.jpg": {}}, "a.hcl", "a.hcl", nil, clubVocabulary(t))
+	require.Empty(t, faults)
+	require.Panics(t, func() { sheet.WithCrew(elsewhere, []string{"A. Penrith-Vale"}) }, "another vocabulary")
 }
 
 func TestLoadedGearIsThatOfWhoWasInTheCar(t *testing.T) {
@@ -193,8 +196,11 @@ func TestLoadedGearIsThatOfWhoWasInTheCar(t *testing.T) {
 		gate("B. Oakhollow", "A. Penrith-Vale"), "who drove then, not who drives now")
 
 	bank := sheet.WithCrew(season, []string{"B. Oakhollow"}).Logbook.Incidents[1]
-	require.Equal(t, []string{"left shoulder strap of harness driver", "helmet of B. Oakhollow"}, namesOfParts(bank.Loaded), "who drives now, where the event is not known")
+	require.Equal(t, []string{"left shoulder strap of harness driver", "helmet of B. Oakhollow"}, namesOfParts(bank.Loaded), "anyone's, where the event is not known")
 	require.True(t, bank.HasInspected)
+
+	both := sheet.WithCrew(season, []string{"A. Penrith-Vale", "B. Oakhollow"}).Logbook.Incidents[1]
+	require.Equal(t, []string{"left shoulder strap of harness driver", "helmet of A. Penrith-Vale", "helmet of B. Oakhollow"}, namesOfParts(both.Loaded))
 
 	refused := sheet.WithCrew(season, []string{"A. Penrith-Vale"}).Logbook.Inspections[1]
 	require.Equal(t, "helmet of A. Penrith-Vale", refused.SubjectPart.Name())
