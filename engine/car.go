@@ -29,6 +29,9 @@ type Car struct {
 	derived     map[int32]*derived // by the cell of what it gives
 	hanging     []*derived         // those that hang on a particular with several readings
 	shapes      map[shapeKey]*shape
+
+	log        *logBook
+	conditions map[*vehicle.Dispensation]*condition
 }
 
 // severalReadings is a particular that was read more than once.
@@ -67,6 +70,8 @@ func (p *Program) Car(sheet *vehicle.Sheet) *Car {
 	l.collapse()
 	l.derive()
 	l.shape(sheet.Root)
+	c.log = newLogBook(sheet)
+	c.conditions = p.conditions(c)
 	return c
 }
 

@@ -64,6 +64,7 @@ func (p *Program) check(c *Car, r Request, given Editions, before map[*compiledC
 		chapter.Clauses = append(chapter.Clauses, one)
 		result.Count(chapter, one)
 	}
+	k.logBook(result)
 	return result
 }
 
@@ -85,6 +86,7 @@ func (r *Request) picks(clause *rules.Clause) bool {
 // Count rolls one clause of a chapter up: by verdict where it is due, advice apart.
 func (r *Result) Count(chapter *ChapterResult, c *ClauseResult) {
 	switch {
+	case c.Remark:
 	case c.NotDue:
 		r.NotDue++
 	case c.Clause.Concern == rules.Advice:
@@ -125,9 +127,12 @@ func (k *checker) clause(c *compiledClause) *ClauseResult {
 		return out
 	}
 	if c.asAt != nil {
-		return k.asAt(c)
+		out = k.asAt(c)
+	} else {
+		out = k.worked(c)
 	}
-	return k.worked(c)
+	k.besidePapers(c, out)
+	return out
 }
 
 // worked works one clause by its own wording.
@@ -207,7 +212,7 @@ func (k *checker) others(c *compiledClause, out *ClauseResult, t tally) {
 	case t.possible < c.AtLeast && len(open) > 0:
 		out.add(&SubjectResult{Verdict: tooFew(open), Causes: k.named(open), Notes: []string{count}})
 	case t.possible < c.AtLeast:
-		out.Note, out.Verdict = count, Gap
+		out.Note, out.Verdict, out.short = count, Gap, true
 	case t.sure < c.AtLeast:
 		count = fmt.Sprintf("%d to %d on the sheet, at least %d asked", t.sure, t.possible, c.AtLeast)
 		out.add(&SubjectResult{Verdict: tooFew(t.open), Causes: k.named(t.open), Notes: []string{count}})

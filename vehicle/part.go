@@ -47,7 +47,8 @@ type Evidence struct {
 	ValidUntil quantity.Day // the last day on which it counts
 	HasEnd     bool         // it stops counting after ValidUntil
 	Note       string
-	Found      bool // the file is there
+	Found      bool   // the file is there
+	Hash       string // SHA-256 over the file's bytes, hex; "" where it is not there or cannot be read
 	Range      hcl.Range
 }
 
