@@ -171,5 +171,5 @@ table "least_mass" {
     ["classic", "", "1600 cc", "760 kg"],
     ["classic", "1600 cc", "", "890 kg"],
   ]
-  issued = "2026-11"
+  issued = "2026-09"
 }
