@@ -335,7 +335,8 @@ FORMULA
     demand  = "on <= years_after(bottle.made, 10)"
   }
 
-  # Makers count weeks from Monday (ISO 8601) or from the first Sunday of the year (49 CFR 574.5).
+  # Makers count weeks from Monday (ISO 8601) or from the first Sunday of the year
+  # (49 CFR 574.5, from memory).
   # The two begin one day or six days apart, by the year: one in 2023, six in 2008. No case is about
   # a day on which it matters which of them is meant.
   clause "18.24" {
