@@ -26,7 +26,7 @@ func (x *explainer) keepDates(t *trace, d Decided) {
 	var dates []dateOf
 	for i := range s.touched {
 		at := s.touched[i].cell
-		if o := &x.car.origins[at]; at >= moments && o.part != nil && x.m.cells[at].kind == holdsDate {
+		if o := &x.car.origins[at]; o.part != nil && x.m.isDated(at) {
 			dates = append(dates, dateOf{o.part, o.particular})
 		}
 	}

@@ -102,6 +102,16 @@ func (d *dayCuts) over(m *machine, from, until quantity.Day) {
 	}
 }
 
+// isDated reports whether a cell holds a date of the car, be it a code for a week.
+func (m *machine) isDated(at int32) bool {
+	c := &m.cells[at]
+	if c.kind == holdsText && c.set >= firstText {
+		_, fault := rules.WeekOfCode(m.texts[c.set])
+		return fault == ""
+	}
+	return at >= moments && c.kind == holdsDate
+}
+
 // readsDays reports whether a node reads a day of the run, and keeps the dates that it reads
 // beside.
 func (d *dayCuts) readsDays(m *machine, n node) bool {
@@ -111,7 +121,7 @@ func (d *dayCuts) readsDays(m *machine, n node) bool {
 		return false
 	}
 	for _, t := range s.touched {
-		if t.cell >= moments && m.cells[t.cell].kind == holdsDate {
+		if m.isDated(t.cell) {
 			d.dates[t.cell] = true
 		}
 	}

@@ -5,12 +5,9 @@ import (
 	"math/rand/v2"
 	"strings"
 	"testing"
-	"testing/fstest"
 
 	"github.com/stretchr/testify/require"
 
-	"gapsheet/rules"
-	"gapsheet/vehicle"
 	"gapsheet/vehicle/quantity"
 )
 
@@ -130,10 +127,7 @@ func TestJudgeStretches(t *testing.T) {
 	until := from.PlusYears(10)
 	s.draws(1, func(r *rand.Rand, seed uint64) {
 		text, sheetText := drawDatedBook(r), drawDated(r)
-		book, faults := rules.Load(fstest.MapFS{"b.hcl": {Data: []byte(text)}}, "b.hcl", "b.hcl", vehicle.BuiltIn())
-		require.False(s, faults.HasErrors(), "%v\n%s", faults, text)
-		p, faults := Compile(book)
-		require.Empty(s, faults)
+		p := programOf(s, text)
 		car := p.Car(sheetOf(s, sheetText))
 		for _, clause := range p.clauses {
 			line := &timeline{editions: Editions{{p, car}}}

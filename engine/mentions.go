@@ -16,7 +16,7 @@ type mentions struct {
 
 func mentionsOf(c *rules.Clause) mentions {
 	m := mentions{names: map[string]bool{}}
-	formulas := []*rules.Formula{c.Applies, c.Where, c.Demand}
+	formulas := []*rules.Formula{c.AsAt, c.Applies, c.Where, c.Demand}
 	for i := range c.Across {
 		formulas = append(formulas, c.Across[i].List)
 	}

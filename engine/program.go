@@ -120,7 +120,7 @@ func stageOf(c *rules.Clause) vehicle.Stage {
 		return c.Stage
 	}
 	stage := vehicle.StageUnset
-	for _, f := range []*rules.Formula{c.Applies, c.Where, c.Demand} {
+	for _, f := range []*rules.Formula{c.AsAt, c.Applies, c.Where, c.Demand} {
 		if f == nil {
 			continue
 		}

@@ -53,6 +53,12 @@ func writeWording(p *page, result *engine.ClauseResult) {
 	if clause.TextAt != "" {
 		p.labelled(2, "wording", labelWidth, clause.TextAt)
 	}
+	if clause.Period.Bounded() {
+		p.labelled(2, "in force", labelWidth, clause.Period.String())
+	}
+	if clause.AsAt != nil {
+		writeFormula(p, "as at", clause.AsAt.Source)
+	}
 	for _, across := range clause.Across {
 		p.labelled(2, "across", labelWidth, strings.TrimSpace(across.List.Source))
 	}
