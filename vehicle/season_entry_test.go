@@ -50,6 +50,18 @@ dispensation "D1" {
 	require.Nil(t, (&Event{Class: "any"}).ClassFault(BuiltIn(), ""))
 }
 
+func TestAClassThatComesFromElsewhere(t *testing.T) {
+	classed, faults := BuiltIn().Extend("Saltmarsh", &ChoiceList{Name: "class", Choices: []Choice{{Value: "open"}}}, nil)
+	require.Empty(t, faults)
+	folder := fstest.MapFS{"a.hcl": {Data: []byte(`car "Tessel 16" { class = "club car" }`)}}
+	_, faults = Load(folder, "a.hcl", "a.hcl", classed, Options{})
+	require.Len(t, faults, 1)
+	sheet, faults := Load(folder, "a.hcl", "a.hcl", classed, Options{ClassGiven: true})
+	require.Empty(t, faults)
+	require.Equal(t, Nothing, value(t, sheet.Car(), "class").State)
+	require.Equal(t, "open", value(t, sheet.WithClass("open").Car(), "class").Text)
+}
+
 func TestRulebooksThatASeasonNames(t *testing.T) {
 	folder := fstest.MapFS{"season.hcl": {Data: []byte(`season "2027" {
   event "One" {

@@ -15,6 +15,7 @@ type sheetReader struct {
 	sheet        *Sheet
 	folder       *paperCase // nil where evidence files are not looked for
 	scrap        bool
+	classGiven   bool      // a class that the vocabulary does not have is passed over
 	whole        bool      // every file could be read
 	noted        hcl.Range // of the note at the top level
 	links        []link

@@ -102,6 +102,9 @@ func (n *entry) choice(e hclsyntax.Expression) {
 		return
 	}
 	choice := x.Choices.Find(t.text)
+	if choice < 0 && n.classGiven && x.Name == "class" && x.Part.Name == "car" {
+		return
+	}
 	if choice < 0 {
 		n.wrong("unknown-choice", t.all, "Unknown choice", Quote(t.text), x.Choices.Advice(t.text))
 		return
