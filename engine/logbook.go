@@ -89,7 +89,7 @@ func (k *checker) logBook(result *Result) {
 		add("", k.incidentInLog(b.incidents[i], n))
 	}
 	for i, n := range b.papers.Inspections {
-		add(n.Clause, k.refusalInLog(b.inspections[i], n, result))
+		add(n.Clause, k.inspectionInLog(b.inspections[i], i, result))
 	}
 	for i, d := range b.papers.Dispensations {
 		add(d.Clause, k.dispensationInLog(b.dispensations[i], d, result))

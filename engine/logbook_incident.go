@@ -48,7 +48,7 @@ func (k *checker) loaded(n *vehicle.Incident, s *SubjectResult) *SubjectResult {
 	s.Verdict = NotRecorded
 	s.Notes = []string{noteReinspect}
 	if n.HasInspected {
-		s.Notes = append(s.Notes, "inspected only on "+n.Inspected.String())
+		s.Notes = append(s.Notes, "looked at only on "+n.Inspected.String())
 	}
 	return s
 }

@@ -2,6 +2,7 @@ package engine
 
 import (
 	"math"
+	"strings"
 
 	"gapsheet/rules"
 	"gapsheet/vehicle"
@@ -46,16 +47,58 @@ func refusedAt(n *vehicle.Inspection) string {
 	return text + " on " + n.Day.String()
 }
 
-// refusalInLog is a refusal that has not been taken back by the day, nil for anything else.
-// A person has to look at it, even where the figures meet now.
-func (k *checker) refusalInLog(clause *rules.Clause, n *vehicle.Inspection, result *Result) *ClauseResult {
-	all := k.car.log.papers.Inspections
-	for i := range all {
-		if all[i] == n && !k.isRefusal(i) {
-			return nil
+// inspectionInLog is what is left of an inspection on the day. A refusal that has not been
+// taken back a person has to look at, even where the figures meet now. What was read or
+// noted is a remark; nil for anything else.
+func (k *checker) inspectionInLog(clause *rules.Clause, at int, result *Result) *ClauseResult {
+	n := k.car.log.papers.Inspections[at]
+	reading := ""
+	if n.HasReading {
+		reading = result.comparison(n)
+	}
+	switch {
+	case n.Day > k.request.Day:
+		return nil
+	case k.isRefusal(at):
+		return k.refusalInLog(clause, n, result, reading)
+	case reading != "" || n.Note != "":
+		return &ClauseResult{Clause: clause, Remark: true, Note: strings.Trim(reading+"; "+n.Note, "; ")}
+	}
+	return nil
+}
+
+// A comparison is what an inspection read, beside what the sheet says.
+type comparison struct{ inspection, text string }
+
+// comparison is what an inspection read, with what the sheet says where that is known.
+func (r *Result) comparison(n *vehicle.Inspection) string {
+	if c := r.standing(n.Clause); c != nil {
+		for _, s := range c.Subjects {
+			for _, made := range s.compared {
+				if made.inspection == n.Label {
+					return made.text
+				}
+			}
 		}
 	}
-	s := &SubjectResult{Verdict: ByEye, Place: n.Range, Notes: []string{refusedAt(n)}}
+	return theyRead(n)
+}
+
+// theyRead is what an inspection read, and with what.
+func theyRead(n *vehicle.Inspection) string {
+	text := "read " + n.TheirReading.String()
+	if n.TheirInstrument != "" {
+		text += " with " + n.TheirInstrument
+	}
+	return text
+}
+
+// refusalInLog is a refusal that has not been taken back.
+func (k *checker) refusalInLog(clause *rules.Clause, n *vehicle.Inspection, result *Result, reading string) *ClauseResult {
+	s := &SubjectResult{Verdict: ByEye, Place: n.Range}
+	if reading != "" {
+		s.Notes = append(s.Notes, reading)
+	}
 	if n.SubjectPart != nil {
 		s.Parts, s.Name = []*vehicle.Part{n.SubjectPart}, n.SubjectPart.Name()
 	}
@@ -124,17 +167,16 @@ func (k *checker) readingsBeside(s *SubjectResult, c *compiledClause) {
 			continue
 		}
 		if len(c.across) == 0 || isAbout(n.SubjectPart, n.Subject, s) {
-			s.Notes = append(s.Notes, "inspection"+when(n.Event, n.Day)+": "+k.beside(n, s, c))
+			text := k.beside(n, s, c)
+			s.Notes = append(s.Notes, "inspection"+when(n.Event, n.Day)+": "+text)
+			s.compared = append(s.compared, comparison{n.Label, text})
 		}
 	}
 }
 
 // beside is their reading with ours, and how far the two are apart.
 func (k *checker) beside(n *vehicle.Inspection, s *SubjectResult, c *compiledClause) string {
-	text := "read " + n.TheirReading.String()
-	if n.TheirInstrument != "" {
-		text += " with " + n.TheirInstrument
-	}
+	text := theyRead(n)
 	at, ok := k.oursFor(n, s, c)
 	if !ok {
 		return text

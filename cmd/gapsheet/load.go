@@ -54,6 +54,14 @@ func (s *shelf) loadSheet(o *opened, v *vehicle.Vocabulary, options vehicle.Opti
 	return sheet
 }
 
+// conditions checks the formulas of a sheet's papers against a rulebook. Faults are noted on
+// the shelf; it reports whether there was none.
+func (s *shelf) conditions(program *engine.Program, sheet *vehicle.Sheet) bool {
+	found := program.Papers(sheet)
+	s.add(found)
+	return !found.HasErrors()
+}
+
 // compile makes rulebooks ready to be worked.
 func (s *shelf) compile(books []*rules.Rulebook) ([]*engine.Program, error) {
 	var programs []*engine.Program
@@ -82,7 +90,7 @@ func (s *shelf) checks(sheets []string, books []*rules.Rulebook, papers string, 
 			return nil, err
 		}
 		for i, book := range books {
-			if sheet := s.loadSheet(o, book.Vocabulary, options); sheet != nil {
+			if sheet := s.loadSheet(o, book.Vocabulary, options); sheet != nil && s.conditions(programs[i], sheet) {
 				results = append(results, programs[i].Check(programs[i].Car(sheet), request))
 			}
 		}

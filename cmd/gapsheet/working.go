@@ -68,6 +68,9 @@ func (a *app) working(number, sheetName string, flags asked) error {
 		return err
 	}
 	sheet := files.loadSheet(o, book.Vocabulary, options)
+	if sheet != nil {
+		files.conditions(program, sheet)
+	}
 	if err := files.faults(); err != nil {
 		return err
 	}
