@@ -57,7 +57,12 @@ func (m *mentions) anyOf(c *Car) bool {
 	return false
 }
 
-// tellsWhere reports whether a particular bears on where a place or a tube is.
+// tellsWhere reports whether a particular bears on where a place or a tube is, or on where
+// its surface is.
 func tellsWhere(x *vehicle.Particular) bool {
-	return pointOf(x) != nil || x.Name == "bend_radius"
+	switch x.Name {
+	case "bend_radius", "outside", "ordered_outside", "helmet_radius":
+		return true
+	}
+	return pointOf(x) != nil
 }

@@ -64,6 +64,7 @@ var signatures = map[FunctionCode]signature{
 	FunctionYearsBetween:  {takes: []parameter{takesDate, takesDate}},
 	FunctionWeekYear:      {takes: []parameter{takesText}},
 	FunctionDistance:      {takes: []parameter{takesPlaceOrTube, takesPlaceOrTube}, apart: true},
+	FunctionClearance:     {takes: []parameter{takesPlaceOrTube, takesPlaceOrTube}, apart: true},
 	FunctionAngleBetween:  {takes: []parameter{takesTube, takesTube}, apart: true},
 	FunctionAbove:         {takes: []parameter{takesPlace, takesPlace}, apart: true},
 	FunctionAheadOf:       {takes: []parameter{takesPlace, takesPlace}, apart: true},
@@ -183,7 +184,7 @@ func (c *checker) yield(f *Function, at Span, of []Node) (Type, bool) {
 			return Type{}, false
 		}
 		return is, true
-	case FunctionDistance, FunctionAbove, FunctionAheadOf:
+	case FunctionDistance, FunctionClearance, FunctionAbove, FunctionAheadOf:
 		return Type{Kind: Number, Dimension: quantity.Length}, true
 	case FunctionAngleBetween:
 		return Type{Kind: Number, Dimension: quantity.Angle}, true

@@ -225,7 +225,7 @@ var exprFunctions = func() conf.FunctionsTable {
 		"days_between": {between}, "months_between": {between}, "years_between": {between},
 		"earliest": {chosen}, "latest": {chosen},
 		"week_year": {reflect.TypeFor[func(string) time.Time]()},
-		"distance":  {twoFigures}, "angle_between": {twoFigures}, "above": {twoFigures}, "ahead_of": {twoFigures},
+		"distance":  {twoFigures}, "clearance": {twoFigures}, "angle_between": {twoFigures}, "above": {twoFigures}, "ahead_of": {twoFigures},
 		"meet":     {reflect.TypeFor[func(any, any, any) bool]()},
 		"recorded": {asked}, "fitted": {asked},
 		"in_band": {reflect.TypeFor[func(any, any) []any]()},

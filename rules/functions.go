@@ -46,6 +46,7 @@ var functionTable = sync.OnceValue(func() []*Function {
 		{"years_between", FunctionYearsBetween, "years_between(from, to)", "How many whole years. For a limit write years_after.", javaTime},
 		{"week_year", FunctionWeekYear, "week_year(text)", "The week that a tyre's date code means, four figures as in '4308': some day from its Monday to its Sunday.", weekCode},
 		{"distance", FunctionDistance, "distance(a, b)", "How far two places or tubes are apart, of a tube the nearest point of its centre line.", geometry},
+		{"clearance", FunctionClearance, "clearance(a, b)", "How far the surfaces of two places or tubes are apart, negative where one is within the other: a tube with its outside diameter, a head as its helmet, any other place as a point.", geometry},
 		{"angle_between", FunctionAngleBetween, "angle_between(tube, tube)", "The angle at which two tubes leave the joint they share, or at which one lands on the other; else the acute angle between their straights from end to end.", geometry},
 		{"above", FunctionAbove, "above(place, place)", "How far the first place is higher than the second; negative where it is lower.", axes},
 		{"ahead_of", FunctionAheadOf, "ahead_of(place, place)", "How far the first place is further forward than the second; negative where it is further back.", axes},
