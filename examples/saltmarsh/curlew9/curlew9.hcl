@@ -1,7 +1,8 @@
 # Curlew 9, an invented car, the second that Oystergate Works built on the drawing of the
-# Tessel 16, in a hurry. Only what chapter 4 asks of the layout is written down: where the
-# joints are, and which tube was cut from what. The rest is not recorded yet, so precheck it
-# with --only 4. Two things went wrong; the club's drawing office found both.
+# Tessel 16, in a hurry. Only what chapter 4 asks of the layout is written down, where the
+# joints are and which tube was cut from what, and beside it, in dates.hcl, what runs out.
+# The rest is not recorded yet, so precheck it with --only 4. Two things went wrong with the
+# cage; the club's drawing office found both.
 
 car "Curlew 9" {
   chassis          = "CU-0031"
