@@ -84,7 +84,7 @@ func endWords(d *engine.DatedPart) string {
 	case d.IsOver && d.HasLastDay:
 		return "held to " + d.LastDay.String()
 	case d.IsOver:
-		return "not in date"
+		return standing(d)
 	case !d.HasLastDay:
 		return "nothing seen that ends it"
 	case d.Uncertain:

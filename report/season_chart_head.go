@@ -19,7 +19,7 @@ type SeasonHead struct {
 }
 
 // mostOrigins is how many cars and how many editions of rulebooks a sheet names.
-const mostOrigins = 6
+const mostOrigins = 4
 
 // seasonBooks are the editions by which the events of a season are looked at, each once, in
 // the order of the cars and their events.
@@ -40,13 +40,15 @@ func seasonBooks(r *engine.SeasonResult) []*rules.Rulebook {
 // seasonCautions are the sentences that everything on a season carries.
 func seasonCautions(r *engine.SeasonResult) []string {
 	cautions := []string{Caution, DateCaution}
+	var standings []string
 	known := map[string]bool{"": true}
 	for _, book := range seasonBooks(r) {
 		if !known[book.Standing] {
 			known[book.Standing] = true
-			cautions = append(cautions, "Rulebook "+shortened(book.Name, longestName)+": "+sentence(shortened(book.Standing, 120)))
+			standings = append(standings, "Rulebook "+shortened(book.Name, longestName)+": "+sentence(shortened(book.Standing, 120)))
 		}
 	}
+	cautions = append(cautions, atMost(mostOrigins, standings, "rulebook that says of itself what it is", "rulebooks that say of themselves what they are")...)
 	return append(cautions, Bulletins)
 }
 
@@ -56,7 +58,7 @@ func seasonOrigin(r *engine.SeasonResult, h SeasonHead) []string {
 	lines := []string{"Season " + shortened(r.Season.Name, longestName) + hashWords(r.Season.Hash)}
 	var cars, books []string
 	for _, car := range r.Cars {
-		line := "Sheet " + shortened(car.Sheet.Name, 60)
+		line := "Sheet " + shortened(car.Sheet.Name, longestName)
 		if name := carName(car.Sheet); name != car.Sheet.Name {
 			line += ", " + shortened(name, longestName)
 		}
@@ -82,7 +84,7 @@ func atMost(most int, lines []string, one, many string) []string {
 	if len(lines) <= most {
 		return lines
 	}
-	return append(lines[:most:most], "And "+engine.Plural(len(lines)-most, "more "+one, "more "+many))
+	return append(lines[:most:most], "And "+engine.Plural(len(lines)-most, "more "+one, "more "+many)+".")
 }
 
 // carName is what a car is called: its label, else the name of its sheet.

@@ -121,7 +121,7 @@ func textWidth(text string, size float64) float64 {
 			wide += 0.36
 		case strings.ContainsRune("tfr()[]-/\"", r):
 			wide += 0.46
-		case strings.ContainsRune("mwMW@%…", r):
+		case strings.ContainsRune("mwMW@%…\ufffe\uffff", r): // the last two are written as U+FFFD
 			wide += 1
 		case cells.RuneWidth(r) > 1:
 			wide += 1.1
