@@ -6,7 +6,6 @@ import (
 
 	"gapsheet/rules"
 	"gapsheet/vehicle"
-	"gapsheet/vehicle/quantity"
 )
 
 // isRefusal reports whether the inspection at an index refused something that has not been
@@ -192,15 +191,14 @@ func (k *checker) beside(n *vehicle.Inspection, s *SubjectResult, c *compiledCla
 	if math.IsInf(apart, 0) || math.IsNaN(apart) || n.TheirReading.OneSided {
 		return text
 	}
+	// One digit more than they read: what is beyond that nobody measured.
 	unit := differenceUnit(n.TheirReading.Unit)
-	if n.TheirReading.Unit.Dimension().Same().Same(n.TheirReading.Reading, cell.low/2+cell.high/2) {
+	by := trimmed(apart, unit, n.TheirReading.Decimals+1)
+	if by == "0" {
 		return text + ", the same"
 	}
-	return text + ", " + figureText(quantity.Exactly(apart), unit, apartDigits) + " apart"
+	return text + ", " + strings.TrimSpace(by+" "+unit.Name()) + " apart"
 }
-
-// apartDigits is how many significant digits a difference of two readings is told with.
-const apartDigits = 3
 
 // oursFor finds the one figure that their reading can be held against: the only one of its
 // dimension that the demand reads, or the only one of the subject itself.

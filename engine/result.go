@@ -49,7 +49,7 @@ type ClauseResult struct {
 	NotDue   bool    // not due at the stage asked for: no verdict, no subjects
 	Note     string  // why, where no subject tells it: "1 of 2 required", "no such part on the sheet"
 	Subjects []*SubjectResult
-	Remark   bool // of a dispensation in the log book, which is only told of: its verdict counts towards nothing
+	Remark   bool // of a paper in the log book that is only told of: its verdict counts towards nothing
 
 	short    bool // fewer subjects than the clause asks for: a gap that no subject tells
 	pardoned []pardon

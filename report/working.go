@@ -22,8 +22,11 @@ const (
 func WriteWorking(screen *Screen, head Head, working *engine.ClauseWorking) error {
 	p := screen.page()
 	writeCaution(p)
-	writeHead(p, head)
 	clause := working.Result.Clause
+	if readsDates(clause) {
+		p.prose(0, Strong, DateCaution)
+	}
+	writeHead(p, head)
 	p.heading(Strong, Safe(clause.Number), "  "+Safe(clauseTitle(clause)))
 	writeWording(p, working.Result)
 	if len(working.Subjects) > 0 {
