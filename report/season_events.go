@@ -1,0 +1,181 @@
+package report
+
+import (
+	"fmt"
+	"strings"
+
+	"gapsheet/engine"
+	"gapsheet/rules"
+)
+
+// eventLabel is the width of the labels of an event.
+const eventLabel = 10
+
+// writeEvents writes what holds for a car at each event.
+func (s *Season) writeEvents(p *page, car *engine.CarSeason) {
+	p.heading(Strong, "EVENTS", ", "+carName(car.Sheet))
+	for i, e := range car.Events {
+		p.gapBefore(i)
+		s.writeEvent(p, car, i, e)
+	}
+}
+
+func (s *Season) writeEvent(p *page, car *engine.CarSeason, at int, e *engine.EventResult) {
+	event := e.Event
+	name := event.Name
+	if event.Place != "" {
+		name += ", " + event.Place
+	}
+	if IsPast(event, s.Day) {
+		name += " (over)"
+	}
+	number := s.eventNumber(event)
+	p.hanging(0, p.paint.With(Strong, number)+"  ", len(number)+2, Strong, name)
+	p.labelled(3, "days", eventLabel, eventDays(event))
+	if event.Class != "" {
+		p.labelled(3, "class", eventLabel, event.Class)
+	}
+	if len(event.Crew) > 0 {
+		p.labelled(3, "crew", eventLabel, list(event.Crew))
+	}
+	if len(seasonBooks(s.Result)) > 1 {
+		p.labelled(3, "rulebook", eventLabel, bookWords(e.Book))
+	}
+	if !e.Book.Period.Holds(event.Inspection) {
+		p.labelled(3, "", eventLabel, "That edition is in force "+e.Book.Period.String()+". Name the one for this event as well.")
+	}
+	p.labelled(3, "counted", eventLabel, countWords(e.Whole.Counts))
+	if daysDiffer(e) {
+		for _, day := range e.Days {
+			p.labelled(3, "", eventLabel, day.Day.String()+": "+countWords(day.Counts))
+		}
+	}
+	s.writeNewGaps(p, car, at, e)
+}
+
+// countWords count clauses by verdict, the verdicts that matter even where there are none.
+func countWords(counts verdictCounts) string {
+	words := []string{engine.Plural(counts[engine.Gap], "gap", "gaps")}
+	for _, v := range []engine.Verdict{engine.NotRecorded, engine.Marginal, engine.ByEye, engine.UnderDispensation, engine.Meets} {
+		if counts[v] > 0 || v == engine.NotRecorded || v == engine.Marginal {
+			words = append(words, fmt.Sprintf("%d %s", counts[v], v))
+		}
+	}
+	return strings.Join(words, ", ")
+}
+
+// daysDiffer reports whether the days of an event do not all come to the same.
+func daysDiffer(e *engine.EventResult) bool {
+	for _, day := range e.Days {
+		if day.Counts != e.Days[0].Counts {
+			return true
+		}
+	}
+	return false
+}
+
+// rowKey is one subject of one clause of one rulebook, whichever edition.
+type rowKey struct{ book, number, subject string }
+
+// gapRows are the subjects that are gaps at an event; that of a clause as a whole is "".
+func gapRows(e *engine.EventResult) map[rowKey]bool {
+	rows := map[rowKey]bool{}
+	for _, f := range findingsOf(e.Whole, engine.Gap, counts) {
+		if len(f.subjects) == 0 || f.note != "" {
+			rows[rowKey{e.Book.Name, f.clause.Number, ""}] = true
+		}
+		for _, subject := range f.subjects {
+			rows[rowKey{e.Book.Name, f.clause.Number, subject.Name}] = true
+		}
+	}
+	return rows
+}
+
+// lastAlike is the event before, under the same rulebook; nil where there is none.
+func lastAlike(car *engine.CarSeason, at int) *engine.EventResult {
+	for i := at - 1; i >= 0; i-- {
+		if car.Events[i].Book.Name == car.Events[at].Book.Name {
+			return car.Events[i]
+		}
+	}
+	return nil
+}
+
+// newGaps are the gaps of an event that were none at the one before, under the same rulebook;
+// of the first one under it, all.
+func newGaps(car *engine.CarSeason, at int) []finding {
+	e := car.Events[at]
+	var before map[rowKey]bool
+	if last := lastAlike(car, at); last != nil {
+		before = gapRows(last)
+	}
+	var fresh []finding
+	for _, chapter := range e.Whole.Chapters {
+		for _, clause := range chapter.Clauses {
+			if clause.NotDue || clause.Clause.Concern == rules.Advice {
+				continue
+			}
+			only := *clause
+			only.Subjects = nil
+			for _, subject := range clause.Subjects {
+				if subject.Verdict == engine.Gap && !before[rowKey{e.Book.Name, clause.Clause.Number, subject.Name}] {
+					only.Subjects = append(only.Subjects, subject)
+				}
+			}
+			whole := clause.Note != "" && clause.Verdict == engine.Gap && !before[rowKey{e.Book.Name, clause.Clause.Number, ""}]
+			if f, _ := findingOf(&only, engine.Gap); whole || len(f.subjects) > 0 {
+				fresh = append(fresh, f)
+			}
+		}
+	}
+	return fresh
+}
+
+// writeNewGaps writes the gaps that are new at an event, a clause each.
+func (s *Season) writeNewGaps(p *page, car *engine.CarSeason, at int, e *engine.EventResult) {
+	label := "new gaps"
+	last := lastAlike(car, at)
+	if last == nil {
+		label = "gaps"
+	}
+	for _, f := range newGaps(car, at) {
+		head := p.paint.With(InkOf(engine.Gap), label) + strings.Repeat(" ", max(0, eventLabel-len(label)))
+		p.hanging(3, head, eventLabel, Plain, gapWords(f))
+		label = ""
+	}
+	if last == nil {
+		return
+	}
+	gone := 0
+	now := gapRows(e)
+	for row := range gapRows(last) {
+		if !now[row] {
+			gone++
+		}
+	}
+	if gone > 0 {
+		p.labelled(3, "gone", eventLabel, engine.Plural(gone, "gap", "gaps")+" of "+last.Event.Name)
+	}
+}
+
+// gapWords are a clause with its subjects and why, on one line.
+func gapWords(f finding) string {
+	text := f.clause.Number + " " + clauseTitle(f.clause)
+	var why []string
+	if f.note != "" {
+		why = append(why, f.note)
+	}
+	for _, g := range f.groups {
+		words := g.names()
+		if lines := strings.Join(g.lines, "; "); lines != "" {
+			words = strings.TrimPrefix(words+": "+lines, ": ")
+		}
+		if words != "" {
+			why = append(why, words)
+		}
+	}
+	if len(why) > 0 {
+		text += ". " + strings.Join(why, "; ")
+	}
+	return text
+}

@@ -1,0 +1,73 @@
+package report
+
+import (
+	"fmt"
+
+	"gapsheet/engine"
+	"gapsheet/vehicle"
+)
+
+// writeRenewals writes what has to be replaced or serviced, under the first event it misses.
+func (s *Season) writeRenewals(p *page) {
+	p.heading(Strong, "RENEW", ", by the first event that is missed without")
+	rows := seasonRows(s.Result.Renew)
+	if len(rows) == 0 {
+		p.prose(0, Plain, "As far as dates are written down, nothing runs out before the last day of the season.")
+		return
+	}
+	var event *vehicle.Event
+	for i, row := range rows {
+		d := row.parts[0]
+		p.gapBefore(i)
+		if d.Missed != event {
+			event = d.Missed
+			p.prose(0, Strong, fmt.Sprintf("%s  %s, inspection %s", s.eventNumber(event), event.Name, event.Inspection))
+		}
+		s.writeRenewal(p, row, d)
+	}
+}
+
+// renewLabel is the width of the labels of a part to renew.
+const renewLabel = 10
+
+// writeRenewal writes one part to replace or service.
+func (s *Season) writeRenewal(p *page, row seasonRow, d *engine.DatedPart) {
+	word := renewalWord(d.Renewal)
+	p.hanging(3, p.paint.With(Strong, word)+"  ", len(word)+2, Plain, row.whole())
+	p.labelled(5, "last day", renewLabel, endWords(d))
+	if d.Clause != nil {
+		p.labelled(5, "by clause", renewLabel, s.clauseWords(d.Clause))
+		if d.Limit != "" {
+			p.labelled(5, "", renewLabel, d.Limit)
+		}
+	}
+	if d.HasOrderBy {
+		p.labelled(5, "order", renewLabel, s.orderSentence(d))
+	}
+	p.labelled(5, "next one", renewLabel, earliestWords(d))
+}
+
+// orderSentence says by when a part is to be ordered or sent in, with its lead time, and that
+// the day is over where it is.
+func (s *Season) orderSentence(d *engine.DatedPart) string {
+	text := orderWords(d)
+	if lead := s.Result.Season.LeadOf(d.Part.Type); lead > 0 {
+		text += ", " + engine.Plural(int(lead), "day", "days") + " before the inspection"
+	}
+	if d.OrderBy < s.Day {
+		text += "; that day is past"
+	}
+	return text
+}
+
+// earliestWords say how new the next one must be to carry the rest of the season.
+func earliestWords(d *engine.DatedPart) string {
+	if !d.HasEarliest {
+		return "no date is seen that alone would carry the rest of the season"
+	}
+	word := "dated"
+	if d.Particular != nil {
+		word = inWords(d.Particular.Name)
+	}
+	return word + " " + d.Earliest.String() + " or later carries the rest of the season"
+}
