@@ -15,11 +15,17 @@ car "Curlew 9" {
   declared_mass    = "1040 kg"
 }
 
+club "Saltmarsh Stage Rally Car Rules" {
+  drawing_deposited = "2026-12-04"
+  shell_visit       = "2027-02-11"
+}
+
 instrument "tape and plumb line" { tolerance = "3 mm" }
 
 cage {
   base_structure         = "main hoop and two lateral half-hoops"
   route                  = "built to the tables"
+  built                  = "2027-02-05"
   builder                = "Oystergate Works, Wrackham"
   bolted_in              = true
   windscreen_pillar_rise = "262 mm"

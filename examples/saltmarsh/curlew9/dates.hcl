@@ -128,6 +128,7 @@ fuel_cell {
   foam              = true
 }
 
+# Its label shows the month in which it was filled: 24 months from some day of it.
 extinguisher "driver's door" {
   standard  = "EN 3"
   agent     = "powder"

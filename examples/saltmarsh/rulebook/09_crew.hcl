@@ -46,9 +46,11 @@ chapter "9" {
     TEXT
     across  = "crew in crew_members"
     demand  = <<-FORMULA
-      crew.head_restraint.standard in ['FIA 8858-2002', 'FIA 8858-2010']
-      or crew.head_restraint.standard == 'SFI 38.1'
-        and years_after(end_of_month(crew.head_restraint.made), 5) >= on
+      if crew.head_restraint.standard == 'SFI 38.1' {
+        years_after(end_of_month(crew.head_restraint.made), 5) >= on
+      } else {
+        crew.head_restraint.standard in ['FIA 8858-2002', 'FIA 8858-2010']
+      }
     FORMULA
     rectify = "Send the restraint to be certified again, or replace it."
   }

@@ -23,11 +23,13 @@ chapter "10" {
     TEXT
     applies = "fitted(fuel_cell)"
     demand  = <<-FORMULA
-      any(filter(table.cell_life, .standard == fuel_cell.standard),
-        years_after(end_of_label(fuel_cell.made), .years) >= on)
-      or recorded(fuel_cell.recertified)
-        and end_of_label(fuel_cell.recertified_until) >= on
-        and fuel_cell.recertified_until <= years_after(fuel_cell.recertified, 2)
+      if recorded(fuel_cell.recertified) {
+        end_of_label(fuel_cell.recertified_until) >= on
+          and fuel_cell.recertified_until <= years_after(fuel_cell.recertified, 2)
+      } else {
+        any(filter(table.cell_life, .standard == fuel_cell.standard),
+          years_after(end_of_label(fuel_cell.made), .years) >= on)
+      }
     FORMULA
     rectify = "Send the bladder to its maker; order early, it takes a season."
   }

@@ -18,7 +18,7 @@ crew "B. Oakhollow" {
     standard     = "SFI 38.1"
     serial       = "NW-20417"
     made         = "2023-03"
-    tethers_made = "2023-03"
+    tethers_made = "2025-04"
     damaged      = false
   }
 

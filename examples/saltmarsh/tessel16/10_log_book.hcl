@@ -28,7 +28,7 @@ inspection "I1" {
   outcome          = "noted"
   their_reading    = "29.7 deg"
   their_instrument = "angle gauge"
-  note             = "Read at the middle of the tube; to be read again at the first event."
+  note             = "read at the middle of the tube, and to be read again at the first event"
 }
 
 # Loaded once, looked at since, so the seat counts by its label again.
