@@ -151,9 +151,12 @@ func (w *seasonWork) timeline(editions Editions) {
 	for from := w.season.From.PlusYears(-yearsBack); from <= last; {
 		until := editions.until(from, last)
 		on := editions.On(from)
+		k := on.Program.checker(on.Car, w.request)
+		k.editions, k.dates = editions, true
 		for _, clause := range on.Program.clauses {
-			k := on.Program.checker(on.Car, w.request)
-			k.editions, k.dates = editions, true
+			if !clause.mentions.days {
+				continue // no date of a part is held against a day
+			}
 			stretches, dates := t.stretches(k, clause, from, until)
 			w.enter(on.Car, clause.Clause, stretches, dates)
 		}
