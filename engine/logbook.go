@@ -35,7 +35,9 @@ func newLogBook(sheet *vehicle.Sheet) *logBook {
 		b.notes = append(b.notes, clause("note", n.Label, "Log book note"+when(n.Event, n.Day)+aboutClause(n.Clause, "")))
 	}
 	for _, n := range papers.Incidents {
-		b.incidents = append(b.incidents, clause("incident", n.Label, "Incident"+when(n.Event, n.Day)))
+		made := clause("incident", n.Label, "Incident"+when(n.Event, n.Day))
+		made.Concern = rules.Safety
+		b.incidents = append(b.incidents, made)
 	}
 	for _, n := range papers.Inspections {
 		title := "Inspection, " + n.Outcome.String() + when(n.Event, n.Day) + aboutClause(n.Clause, n.Subject)

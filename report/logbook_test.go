@@ -118,3 +118,22 @@ func TestClosedNotesAreShownWithAll(t *testing.T) {
 	require.NotContains(t, onTerminal(t, precheckOf(t, clearedNote, "2027-02-01", false)), "LOG BOOK")
 	require.Contains(t, onTerminal(t, precheckOf(t, clearedNote, "2027-02-01", true)), "cleared on 2027-02-01 by R. Fennimore")
 }
+
+// TestWorkingTellsPapersWithTheirSubject holds that papers of the first subject do not shift
+// what is told of the second.
+func TestWorkingTellsPapersWithTheirSubject(t *testing.T) {
+	text := strings.Replace(slipBook, "demand   = \"recorded(car.chassis)\"", "across = \"tube in cage.tubes\"\n    demand = \"tube.outside >= 45*mm\"", 1)
+	book, faults := rules.Load(fstest.MapFS{"b.hcl": {Data: []byte(text)}}, "b.hcl", "b.hcl", vehicle.BuiltIn())
+	require.Empty(t, faults)
+	program, faults := engine.Compile(book)
+	require.Empty(t, faults)
+	car := "car \"Tried\" {\n}\ntube \"1\" {\n  outside = \"45 mm\"\n}\ntube \"2\" {\n  outside = \"40 mm\"\n}\n"
+	sheet, faults := vehicle.Load(fstest.MapFS{"car.hcl": {Data: []byte(car)}}, "car.hcl", "car.hcl", book.Vocabulary, vehicle.Options{})
+	require.Empty(t, faults)
+	working := program.Working(program.Car(sheet), book.Chapters[0].Clauses[0], engine.Request{})
+	var out bytes.Buffer
+	require.NoError(t, WriteWorking(screenOf(&out, 200), Head{Book: book, Sheet: sheet}, working))
+	require.Contains(t, out.String(), "tube 1: meets\n")
+	require.Contains(t, out.String(), "tube 2: gap\n")
+	require.Equal(t, 2, strings.Count(out.String(), "  papers: gap\n  - the sheet names no scale slip"))
+}

@@ -33,8 +33,13 @@ func WriteWorking(screen *Screen, head Head, working *engine.ClauseWorking) erro
 		p.blank()
 		p.prose(0, Faint, `What decided stands behind ">".`)
 	}
+	results := bySubject(working.Result)
 	for i, subject := range working.Subjects {
-		writeSubjectWorking(p, working.Result, i, subject)
+		var of []*engine.SubjectResult
+		if i < len(results) {
+			of = results[i]
+		}
+		writeSubjectWorking(p, of, subject)
 	}
 	p.blank()
 	verdict := working.Result.Verdict
@@ -86,25 +91,45 @@ func writeFormula(p *page, label, source string) {
 	}
 }
 
-func writeSubjectWorking(p *page, result *engine.ClauseResult, index int, working *engine.SubjectWorking) {
+// bySubject puts to each subject of a clause the gap that its papers are of their own.
+func bySubject(result *engine.ClauseResult) [][]*engine.SubjectResult {
+	var of [][]*engine.SubjectResult
+	for _, s := range result.Subjects {
+		if n := len(of); n > 0 && len(s.MissingPapers)+len(s.OutdatedPapers) > 0 {
+			of[n-1] = append(of[n-1], s)
+			continue
+		}
+		of = append(of, []*engine.SubjectResult{s})
+	}
+	return of
+}
+
+// writeSubjectWorking writes what a subject came to, by its figures and by its papers, and
+// how.
+func writeSubjectWorking(p *page, results []*engine.SubjectResult, working *engine.SubjectWorking) {
 	p.blank()
 	name := working.Name
 	if name == "" {
 		name = "the car"
 	}
 	head := Safe(name)
-	var subject *engine.SubjectResult
-	if index < len(result.Subjects) {
-		subject = result.Subjects[index]
-		head += ": " + p.paint.With(InkOf(subject.Verdict), subject.Verdict.String())
+	if len(results) > 0 {
+		head += ": " + p.paint.With(InkOf(results[0].Verdict), results[0].Verdict.String())
 	}
 	p.raw(head)
 	writeTree(p, "applies", working.Applies)
 	writeTree(p, "where", working.Where)
 	writeTree(p, "demand", working.Demand)
-	if subject == nil {
-		return
+	for i, subject := range results {
+		if i > 0 {
+			p.raw("  papers: " + p.paint.With(InkOf(subject.Verdict), subject.Verdict.String()))
+		}
+		writeWhy(p, subject)
 	}
+}
+
+// writeWhy writes why a subject has its verdict, and how what is missing is measured.
+func writeWhy(p *page, subject *engine.SubjectResult) {
 	for _, line := range linesOf(subject) {
 		p.hanging(2, "- ", 2, Plain, line)
 	}
