@@ -33,9 +33,9 @@ func calendarEntries(r *engine.SeasonResult) []calendarEntry {
 	for _, event := range r.Season.Events {
 		m.event(event)
 	}
-	for _, car := range r.Cars {
-		for _, group := range alikes(car.Dated) {
-			m.parts(group)
+	for _, group := range datedGroups(r) {
+		for _, parts := range group.parts {
+			m.parts(&group, parts)
 		}
 	}
 	slices.SortStableFunc(m.entries, func(a, b calendarEntry) int { return cmp.Compare(a.first, b.first) })
@@ -129,7 +129,11 @@ func (m *calendarMaker) missing(e *vehicle.Event) string {
 	}
 	var names []string
 	for _, group := range alikes(parts) {
-		names = append(names, group.name()+" of "+carName(group[0].Car)+" ("+endWords(group[0])+")")
+		name := group.name()
+		if personOf(group[0].Part) == "" {
+			name += " of " + carName(group[0].Car)
+		}
+		names = append(names, name+" ("+endWords(group[0])+")")
 	}
 	if len(names) == 0 {
 		return ""

@@ -1,15 +1,23 @@
 package report
 
 import (
+	"slices"
+
 	"gapsheet/engine"
+	"gapsheet/vehicle/quantity"
 )
 
 // parts adds the last day of a part, or its service, and by when a new one is to be
 // ordered. Several that are alike have one entry, known by the first of them.
-func (m *calendarMaker) parts(group alike) {
-	d := group[0]
-	whose := group.name() + " (" + carName(d.Car) + ")"
-	uid := func(kind string) string { return m.uids.uid("part", carIdentity(d.Car), d.Name, kind) }
+func (m *calendarMaker) parts(group *datedGroup, parts alike) {
+	d := parts[0]
+	whose := group.whose(parts)
+	uid := func(kind string) string {
+		if group.car == nil {
+			return m.uids.uid("gear", group.person, d.Name, kind)
+		}
+		return m.uids.uid("part", carIdentity(group.car), d.Name, kind)
+	}
 	why := reasonWords(d)
 	missed := ""
 	if d.Missed != nil {
@@ -28,7 +36,10 @@ func (m *calendarMaker) parts(group alike) {
 	}
 	if d.HasOrderBy {
 		summary := "Order by today: " + whose
-		if d.Renewal == engine.Service {
+		switch {
+		case isOpen(d):
+			summary = "Record its date, or order by today: " + whose
+		case d.Renewal == engine.Service:
 			summary = "Send for service by today: " + whose
 		}
 		if d.Missed != nil {
@@ -76,6 +87,14 @@ func reasonWords(d *engine.DatedPart) string {
 		text = sentence(text)
 	}
 	return text
+}
+
+// isOpen says whether a part misses its first event for no more than that what is recorded
+// of it is too little: it is a gap on no day of it.
+func isOpen(d *engine.DatedPart) bool {
+	return d.Missed != nil && !slices.ContainsFunc(d.Spans, func(s engine.Span) bool {
+		return s.Verdict == engine.Gap && slices.ContainsFunc(d.Missed.Days(), func(day quantity.Day) bool { return s.From <= day && day <= s.Until })
+	})
 }
 
 // endWords say up to when a part holds.

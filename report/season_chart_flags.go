@@ -14,7 +14,7 @@ import (
 const (
 	flagRoom = 0.7  // between flags, and between a pole and its words, mm
 	mostHigh = 29.0 // of all flags, mm
-	flagLine = 4    // lines of a flag at most
+	flagLine = 5    // lines of a flag at most
 )
 
 // flagWides are the widths to which the words of a flag are broken, in millimetres.

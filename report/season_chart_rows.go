@@ -37,33 +37,18 @@ type chartRow struct {
 
 func (r *chartRow) isGroup() bool { return len(r.parts) == 0 }
 
-// allRows are the rows of all cars: of each first what belongs to the car, then what
-// belongs to each person, what ends first first.
+// allRows are the rows of all cars and people, of each what ends first first.
 func (c *seasonChart) allRows() []chartRow {
 	var rows []chartRow
-	for _, car := range c.season.Cars {
-		groups := map[string][]alike{}
-		people := []string{""}
-		for _, parts := range alikes(car.Dated) {
-			person := personOf(parts[0].Part)
-			if !slices.Contains(people, person) {
-				people = append(people, person)
-			}
-			groups[person] = append(groups[person], parts)
+	for _, group := range datedGroups(c.season) {
+		name := shortened(group.person, longestName) + ", crew"
+		if group.car != nil {
+			name = shortened(carName(group.car), longestName)
 		}
-		for _, person := range people {
-			if len(groups[person]) == 0 {
-				continue
-			}
-			name := shortened(carName(car.Sheet), longestName)
-			if person != "" {
-				name = shortened(person, longestName) + ", crew of " + name
-			}
-			rows = append(rows, chartRow{group: fitted(name, sheetFrame.wide-groupRoom, headText), high: rowHead})
-			slices.SortStableFunc(groups[person], func(a, b alike) int { return cmp.Compare(endOf(a[0]), endOf(b[0])) })
-			for _, parts := range groups[person] {
-				rows = append(rows, c.row(parts, person))
-			}
+		rows = append(rows, chartRow{group: fitted(name, sheetFrame.wide-groupRoom, headText), high: rowHead})
+		slices.SortStableFunc(group.parts, func(a, b alike) int { return cmp.Compare(endOf(a[0]), endOf(b[0])) })
+		for _, parts := range group.parts {
+			rows = append(rows, c.row(&group, parts))
 		}
 	}
 	return rows
@@ -81,12 +66,14 @@ func endOf(d *engine.DatedPart) quantity.Day {
 	return quantity.Day(1<<63 - 1)
 }
 
-// row is the row of some parts that stand alike, in the group of a person or a car.
-func (c *seasonChart) row(parts alike, person string) chartRow {
+// row is the row of some parts that stand alike in a group. Its name says neither the car
+// nor the person again.
+func (c *seasonChart) row(group *datedGroup, parts alike) chartRow {
 	r := chartRow{parts: parts, whole: parts.name()}
 	name := r.whole
-	if person != "" {
-		name = strings.TrimSuffix(name, " of "+person)
+	if group.car == nil {
+		r.whole = group.whose(parts)
+		name = strings.Replace(r.whole, " of "+group.person, "", 1)
 	}
 	r.lines = wrapped(name, chartNames-2, smallText)
 	if len(r.lines) > mostLines {
@@ -139,8 +126,12 @@ func (r *chartRow) sentence() string {
 
 // orderWords say by when a part is to be ordered, or sent for its service.
 func orderWords(d *engine.DatedPart) string {
-	if d.Renewal == engine.Service {
-		return "service by " + d.OrderBy.String()
+	word := "order by "
+	switch {
+	case isOpen(d):
+		word = "record or order by "
+	case d.Renewal == engine.Service:
+		word = "service by "
 	}
-	return "order by " + d.OrderBy.String()
+	return word + d.OrderBy.String()
 }

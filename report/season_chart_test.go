@@ -158,10 +158,10 @@ func TestSeasonChartBarsEndWithTheirDay(t *testing.T) {
 		"seat co-driver":                      "2031-12-31, 6.1",
 		"battery":                             "no end up to 2037-02-01",
 		"seat driver":                         "sure to 2027-06-30, 6.1; order by 2027-08-20",
-		"window net left":                     "not recorded, 5.9; order by 2027-02-19",
+		"window net left":                     "not recorded, 5.9; record or order by 2027-02-19",
 		"helmet of A. Penrith-Vale":           "not in date, 8.1",
 		"extinguisher behind the seats":       "2027-06-19, 11.8; service by 2027-05-28",
-		"overalls garment of A. Penrith-Vale": "sure to 2028-01-31, 8.5; order by 2028-02-18",
+		"overalls garment of A. Penrith-Vale": "sure to 2028-01-31, 8.5; record or order by 2028-02-18",
 		"head restraint of A. Penrith-Vale":   "no end up to 2037-02-01",
 		"fuel cell":                           "2027-10-31, 10.2; order by 2027-11-06",
 	} {
@@ -190,8 +190,8 @@ func TestSeasonChartOrder(t *testing.T) {
 	require.Equal(t, []string{
 		"Tessel 16", "window net left", "harness driver", "extinguisher behind the seats", "seat driver", "fuel cell", "harness co-driver",
 		"left shoulder strap of harness co-driver", "fire system", "seat co-driver", "battery",
-		"A. Penrith-Vale, crew of Tessel 16", "helmet", "overalls garment", "head restraint",
-		"B. Oakhollow, crew of Tessel 16", "helmet",
+		"A. Penrith-Vale, crew", "helmet", "overalls garment", "head restraint",
+		"B. Oakhollow, crew", "helmet",
 	}, rows)
 }
 
@@ -332,4 +332,34 @@ func TestShortDays(t *testing.T) {
 	}
 	var none quantity.Day
 	require.Equal(t, "1 Jan", shortDays(none, none))
+}
+
+// Gear of a person stands once for all cars in which it holds as long, and by car where it
+// does not.
+func TestSeasonChartGearOfSeveralCars(t *testing.T) {
+	other := loadedSheet(t, strings.NewReplacer("Tessel 16", "Curlew 9", "TS-0416", "CW-9").Replace(seasonSheet))
+	m := newSeason(t, loadedSeason(t, seasonFile), "2027-02-01", loadedSheet(t, seasonSheet), other)
+	for car, spans := range []string{"meets, gap 2027-06-01", "meets, gap 2028-06-01"} {
+		m.part(car, "helmet", "helmet of A. Penrith-Vale", "8.1", "meets, gap 2027-08-01")
+		m.part(car, "helmet", "helmet of B. Oakhollow", "8.1", spans)
+		m.part(car, "seat", "seat driver", "6.1", "meets, gap 2027-08-01")
+	}
+	first, second := m.Cars[0].Dated[0], m.Cars[1].Dated[0]
+	second.Clause, second.Spans[1].Clause = first.Clause, first.Clause
+	second.Part = first.Part
+	var rows []string
+	for _, row := range newSeasonChart(m.SeasonResult, handMadeSeasonHead()).rows {
+		rows = append(rows, row.group+strings.Join(row.lines, " "))
+	}
+	require.Equal(t, []string{"Tessel 16", "seat driver", "Curlew 9", "seat driver", "A. Penrith-Vale, crew", "helmet",
+		"B. Oakhollow, crew", "helmet (Tessel 16)", "helmet (Curlew 9)"}, rows)
+	requireChart(t, m.SeasonResult, handMadeSeasonHead())
+	var summaries []string
+	for _, e := range requireCalendar(t, written(t, m.SeasonResult), m.SeasonResult) {
+		if strings.HasPrefix(e.summary, "Last day") {
+			summaries = append(summaries, e.summary)
+		}
+	}
+	require.Equal(t, []string{"Last day: helmet of B. Oakhollow (Tessel 16)", "Last day: seat driver (Tessel 16)", "Last day: seat driver (Curlew 9)",
+		"Last day: helmet of A. Penrith-Vale", "Last day: helmet of B. Oakhollow (Curlew 9)"}, summaries)
 }
