@@ -2,6 +2,7 @@ package engine
 
 import (
 	"fmt"
+	"slices"
 
 	"gapsheet/rules"
 	"gapsheet/vehicle"
@@ -70,7 +71,25 @@ func (p *Program) check(c *Car, r Request, given Editions, before map[*compiledC
 
 // changesByDay reports whether a clause may come to something else on another day.
 func (k *checker) changesByDay(c *compiledClause) bool {
-	return c.mentions.days || c.Period.Bounded() || len(k.paperBounds(c.Clause)) > 0
+	return c.mentions.days || c.Period.Bounded() || len(k.paperBounds(c.Clause)) > 0 || k.duringEvent()
+}
+
+// duringEvent reports whether something happens to the car, or is seen to be mended, while
+// the event is on.
+func (k *checker) duringEvent() bool {
+	e := k.request.Event
+	return e != nil && slices.ContainsFunc(k.car.log.papers.Incidents, func(n *vehicle.Incident) bool {
+		days := rules.Period{From: min(e.Inspection, e.First), Until: max(e.Inspection, e.Last)}
+		return days.Holds(n.Day) || n.HasInspected && days.Holds(n.Inspected)
+	})
+}
+
+// changesByEvent reports whether a clause may come to something else at another event.
+func (k *checker) changesByEvent(c *compiledClause) bool {
+	if k.changesByDay(c) || c.asAt != nil || len(k.car.log.papers.Incidents) > 0 {
+		return true
+	}
+	return slices.ContainsFunc(k.car.log.papers.Dispensations, func(d *vehicle.Dispensation) bool { return isNumber(d.Clause, c.Clause) })
 }
 
 // picks reports whether a clause is asked for.

@@ -65,15 +65,33 @@ func (e Editions) Check(r Request) *Result {
 		on := e.On(r.Day)
 		return on.Program.check(on.Car, r, e, nil)
 	}
-	whole, _ := e.checkEvent(r)
+	whole, _ := e.checkEvent(r, standing{})
 	return whole
 }
 
+// standing is what clauses have come to for a car, to be told again where neither a day nor an
+// event changes it.
+type standing map[*Car]map[*compiledClause]*ClauseResult
+
+// of is what is known of a car at any event.
+func (n standing) of(on Edition) map[*compiledClause]*ClauseResult {
+	if n[on.Car] == nil {
+		n[on.Car] = map[*compiledClause]*ClauseResult{}
+	}
+	k := &checker{p: on.Program, car: on.Car}
+	for clause := range n[on.Car] {
+		if k.changesByEvent(clause) {
+			delete(n[on.Car], clause)
+		}
+	}
+	return n[on.Car]
+}
+
 // checkEvent works an event day by day.
-func (e Editions) checkEvent(r Request) (whole *Result, days []*DayResult) {
+func (e Editions) checkEvent(r Request, already standing) (whole *Result, days []*DayResult) {
 	on := e.On(r.Event.Inspection)
 	var results []*Result
-	before := map[*compiledClause]*ClauseResult{}
+	before := already.of(on)
 	for _, day := range r.Event.Days() {
 		r.Day = day
 		result := on.Program.check(on.Car, r, e, before)

@@ -37,7 +37,7 @@ func WorkSeason(season *vehicle.Season, cars []CarEntries, r Request) *SeasonRes
 		out.Until = max(out.Until, event.Last)
 	}
 	for _, car := range cars {
-		w := &seasonWork{season: out, request: r, car: car, byName: map[string]*DatedPart{}, clauses: map[*DatedPart][]*rules.Clause{}}
+		w := &seasonWork{season: out, request: r, car: car, byName: map[string]*DatedPart{}, known: standing{}, clauses: map[*DatedPart][]*rules.Clause{}}
 		made := w.events()
 		w.timelines()
 		made.Dated = w.finish()
@@ -54,6 +54,7 @@ type seasonWork struct {
 	car     CarEntries
 	dated   []*DatedPart
 	byName  map[string]*DatedPart
+	known   standing
 	clauses map[*DatedPart][]*rules.Clause // that hold its dates against days
 	spans   map[*DatedPart][]Span
 }
@@ -65,7 +66,7 @@ func (w *seasonWork) events() *CarSeason {
 		r := w.request
 		r.Event, r.Day = entry.Event, entry.Event.Inspection
 		e := &EventResult{Event: entry.Event, Book: entry.Editions.On(r.Day).Program.Book}
-		e.Whole, e.Days = entry.Editions.checkEvent(r)
+		e.Whole, e.Days = entry.Editions.checkEvent(r, w.known)
 		made.Events = append(made.Events, e)
 	}
 	made.Changes = changes(made.Events)
