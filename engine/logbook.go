@@ -52,7 +52,7 @@ func newLogBook(sheet *vehicle.Sheet) *logBook {
 // when says where and on which day something was: " at Saltmarsh, 2027-05-16".
 func when(event string, day quantity.Day) string {
 	if event == "" {
-		return " of " + day.String()
+		return ", " + day.String()
 	}
 	return " at " + event + ", " + day.String()
 }

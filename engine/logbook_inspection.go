@@ -6,6 +6,7 @@ import (
 
 	"gapsheet/rules"
 	"gapsheet/vehicle"
+	"gapsheet/vehicle/quantity"
 )
 
 // isRefusal reports whether the inspection at an index refused something that has not been
@@ -180,8 +181,7 @@ func (k *checker) beside(n *vehicle.Inspection, s *SubjectResult, c *compiledCla
 	if !ok {
 		return text
 	}
-	x := &explainer{m: k.full, car: k.car}
-	ours := x.asWritten(at)
+	ours := k.oursInWords(at)
 	if ours == "" {
 		return text + "; the sheet does not record it"
 	}
@@ -198,6 +198,18 @@ func (k *checker) beside(n *vehicle.Inspection, s *SubjectResult, c *compiledCla
 		return text + ", the same"
 	}
 	return text + ", " + strings.TrimSpace(by+" "+unit.Name()) + " apart"
+}
+
+// oursInWords is a figure of the sheet with its tolerance, as written or as it follows from
+// others; "" where nobody has recorded it.
+func (k *checker) oursInWords(at int32) string {
+	x := &explainer{m: k.full, car: k.car}
+	cell, o := &k.full.cells[at], &k.car.origins[at]
+	text := x.asWritten(at)
+	if text == "" && cell.flags&written != 0 && cell.flags&mayHold != 0 {
+		return toleranceText(quantity.Range{Low: cell.low, High: cell.high}, o.particular.Unit)
+	}
+	return text
 }
 
 // oursFor finds the one figure that their reading can be held against: the only one of its

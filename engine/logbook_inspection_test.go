@@ -116,3 +116,33 @@ func TestTheirReadingBesideOurs(t *testing.T) {
 		require.Equal(t, before.Counts, r.Counts, "a reading counts towards nothing")
 	}
 }
+
+// TestTheirReadingBesideWhatFollows holds a reading of an angle against the one that follows
+// from the places of the joints: elementary geometry, 450 along over 800 down is 29.36 deg.
+func TestTheirReadingBesideWhatFollows(t *testing.T) {
+	p := bookOf(t, "across = \"tube in cage.tubes\"\ndemand = \"tube.angle_to_vertical >= 30*deg\"")
+	check := func(foot string) string {
+		sheet := sheetOf(t, `car "Tried" {
+}
+joint "A" {
+  at = ["0 mm", "0 mm", "800 mm"]
+}
+joint "B" {
+  at = [`+foot+`]
+}
+tube "5" {
+  through = ["A", "B"]
+}
+inspection "I1" {
+  day           = "2027-05-16"
+  clause        = "1.1"
+  subject       = "tube 5"
+  outcome       = "noted"
+  their_reading = "29.9 deg"
+}
+`)
+		return clauseNumbered(p.Check(p.Car(sheet), Request{Day: on(t, "2027-06-01")}), "inspection I1").Note
+	}
+	require.Equal(t, "read 29.9 deg; the sheet says 29.3578 deg, 0.54 deg apart", check(`"-450 mm", "0 mm", "0 mm"`))
+	require.Contains(t, check(`"-450 mm +/- 5 mm", "0 mm", "0 mm"`), "; the sheet says 29.36 ± 0.27 deg, 0.54 deg apart")
+}

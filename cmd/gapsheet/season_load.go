@@ -131,6 +131,7 @@ func (l *seasonLoad) readSheets(s *shelf, papers string) error {
 			sheet := s.loadSheet(o, book.book.Vocabulary, options)
 			if sheet != nil {
 				s.add(book.season.Strangers(sheet))
+				s.conditions(book.program, sheet)
 			}
 			book.sheets = append(book.sheets, sheet)
 		}
