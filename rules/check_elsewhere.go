@@ -95,19 +95,45 @@ func (c *checker) pickedElsewhere(n *ast.MemberNode) bool {
 		return false
 	}
 	if base, ok := n.Node.(*ast.IdentifierNode); ok && !c.isShadowed(base.Value) {
-		var paths []string
-		for _, t := range c.typesNamed(base.Value) {
-			if path := c.pathTo(t, fmt.Sprintf("%s[%s]", t.Name, c.code(c.spanOf(label)))); path != "" && t.Repeats() {
-				paths = append(paths, path)
-			}
-		}
-		if len(paths) > 0 {
-			c.fault(CodeFormulaName, c.spanOf(base), fmt.Sprintf("Write %s.", listOf(paths, "or")),
-				"%s does not say what it belongs to.", quoteCode(base.Value))
+		if paths := c.labelled(base.Value, label); paths != "" {
+			c.fault(CodeFormulaName, c.spanOf(base), fmt.Sprintf("Write %s.", paths), "%s does not say what it belongs to.", quoteCode(base.Value))
 			return true
 		}
 	}
 	return c.check(n.Node) == nil
+}
+
+// labelled is how the parts with a name and a label are written in full, "" where there are
+// none.
+func (c *checker) labelled(name string, label *ast.StringNode) string {
+	var paths []string
+	for _, t := range c.typesNamed(name) {
+		if path := c.pathTo(t, fmt.Sprintf("%s[%s]", t.Name, c.code(c.spanOf(label)))); path != "" && t.Repeats() {
+			paths = append(paths, path)
+		}
+	}
+	if len(paths) == 0 {
+		return ""
+	}
+	return listOf(paths, "or")
+}
+
+// labelInRound notes the fault of a label in round brackets, cage.joint('A'), and returns
+// whether it was one.
+func (c *checker) labelInRound(name string, at Span, arguments []ast.Node) bool {
+	if len(arguments) != 1 {
+		return false
+	}
+	label, ok := arguments[0].(*ast.StringNode)
+	if !ok {
+		return false
+	}
+	paths := c.labelled(name, label)
+	if paths == "" {
+		return false
+	}
+	c.fault(CodeFormulaPart, at, fmt.Sprintf("Write %s.", paths), "A label stands in square brackets.")
+	return true
 }
 
 // choiceMeant says how tubes of a kind are asked for, where a name is one of the choices of

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"strings"
 
 	"gapsheet/vehicle/quantity"
 )
@@ -79,11 +80,11 @@ func (c *checker) sameNumber(left, right Node) string {
 	if _, both := other.(*Constant); !written || both || k.Unit.Formula() == "" || k.Unit.Affine() {
 		return ""
 	}
-	unit := c.unitFor(other)
-	if unit == "" {
-		return ""
+	unit, number := c.unitFor(other), quantity.FormatNumber(k.Number, k.Unit, k.Decimals)
+	if digits, _, _ := strings.Cut(c.code(k.At), "*"); unit == "" || strings.TrimSpace(digits) != number {
+		return "" // reckoned, not written
 	}
-	return fmt.Sprintf(" Did you mean %s*%s?", quantity.FormatNumber(k.Number, k.Unit, k.Decimals), unit)
+	return fmt.Sprintf(" Did you mean %s*%s?", number, unit)
 }
 
 // unitFor is a unit as formulas write it in which a figure of the kind of n is usual.

@@ -261,6 +261,21 @@ var faultyPlaces = []struct {
 	{"joint['A'].z > 0", []told{
 		{CodeFormulaPart, 1, "joint['A']", `"joint" stands for one joint at a time here, so it has no label. For the one with that label write cage.joint['A']; else choose it with where.`},
 	}},
+	{"distance(tube, cage.joint('A')) > 3*mm", []told{
+		{CodeFormulaPart, 16, "cage.joint('A')", `A label stands in square brackets. Write cage.joint['A'].`},
+	}},
+	{"head('driver').top_z > 3*mm", []told{
+		{CodeFormulaPart, 1, "head('driver')", `A label stands in square brackets. Write head['driver'].`},
+	}},
+	{"below(foot, joint) > 3*mm", []told{
+		{CodeFormulaName, 1, "below", `There is no function "below". Did you mean above, with the two the other way round?`},
+	}},
+	{"tube.outside > 45*kg/2", []told{
+		{CodeFormulaDimension, 1, "tube.outside > 45*kg/2", `"tube.outside" is a length, "45*kg/2" is a mass. Only figures of one kind can be compared.`},
+	}},
+	{"tube.outside > 45 * kg", []told{
+		{CodeFormulaDimension, 1, "tube.outside > 45 * kg", `"tube.outside" is a length, "45 * kg" is a mass. Only figures of one kind can be compared. Did you mean 45*mm?`},
+	}},
 	{"feet['A'].bolt_count > 3", []told{
 		{CodeFormulaName, 1, "feet", `"feet" does not say what it belongs to. Write cage.foot['A'].`},
 	}},
