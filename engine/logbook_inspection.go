@@ -168,7 +168,11 @@ func (k *checker) readingsBeside(s *SubjectResult, c *compiledClause) {
 		}
 		if len(c.across) == 0 || isAbout(n.SubjectPart, n.Subject, s) {
 			text := k.beside(n, s, c)
-			s.Notes = append(s.Notes, "inspection"+when(n.Event, n.Day)+": "+text)
+			whose := "inspection of " + n.Day.String()
+			if n.Event != "" {
+				whose = "inspection" + when(n.Event, n.Day)
+			}
+			s.Notes = append(s.Notes, whose+": "+text)
 			s.compared = append(s.compared, comparison{n.Label, text})
 		}
 	}
