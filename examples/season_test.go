@@ -1,8 +1,8 @@
 package examples_test
 
 import (
-	"io/fs"
 	"slices"
+	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -11,39 +11,42 @@ import (
 	"gapsheet/examples"
 	"gapsheet/rules"
 	"gapsheet/vehicle"
+	"gapsheet/vehicle/quantity"
 )
 
-// seasonOf works sheets over the demo's events, under both editions. Nothing that is read has
-// faults or warnings.
-func seasonOf(t *testing.T, files fs.FS, sheets ...string) *engine.SeasonResult {
-	t.Helper()
-	type edition struct {
-		book    *rules.Rulebook
-		program *engine.Program
-		season  *vehicle.Season
-	}
+// An edition of the rulebook, with the season read in its words.
+type edition struct {
+	book    *rules.Rulebook
+	program *engine.Program
+	season  *vehicle.Season
+}
+
+func editionsOfTheDemo() []edition {
 	var editions []edition
 	for _, name := range []string{examples.Rulebook, examples.NextBook} {
-		book, program := loadEdition(t, name)
-		season, found := vehicle.LoadSeason(files, examples.Season, examples.Season, nil, book.Vocabulary)
-		require.Empty(t, found)
+		book, _ := rules.Load(examples.Files(), name, name, vehicle.BuiltIn())
+		program, _ := engine.Compile(book)
+		season, _ := vehicle.LoadSeason(examples.Files(), examples.Season, examples.Season, nil, book.Vocabulary)
 		editions = append(editions, edition{book, program, season})
 	}
+	return editions
+}
+
+// workSeason works sheets over the demo's events, under both editions.
+func workSeason(sheets ...string) *engine.SeasonResult {
+	editions := editionsOfTheDemo()
 	var cars []engine.CarEntries
 	for _, name := range sheets {
 		car := engine.CarEntries{}
-		entered := map[string]engine.Editions{} // by crew and class
+		entered := map[string]engine.Editions{} // by class and second of the crew
 		for _, event := range editions[0].season.Events {
-			as := event.Class + event.Crew[1]
+			as := event.Class + "\n" + event.Crew[1]
 			if entered[as] == nil {
 				var given []engine.Edition
 				for _, e := range editions {
-					sheet, found := vehicle.Load(files, name, name, e.book.Vocabulary, vehicle.Options{})
-					require.Empty(t, found)
-					require.Nil(t, event.ClassFault(e.book.Vocabulary, e.book.Edition))
-					given = append(given, engine.Edition{Program: e.program,
-						Car: e.program.Car(sheet.WithCrew(e.season, event.Crew).WithClass(event.Class))})
-					car.Sheet = sheet
+					car.Sheet, _ = vehicle.Load(examples.Files(), name, name, e.book.Vocabulary, vehicle.Options{})
+					entry := car.Sheet.WithCrew(e.season, event.Crew).WithClass(event.Class)
+					given = append(given, engine.Edition{Program: e.program, Car: e.program.Car(entry)})
 				}
 				entered[as] = engine.NewEditions(given...)
 			}
@@ -51,7 +54,26 @@ func seasonOf(t *testing.T, files fs.FS, sheets ...string) *engine.SeasonResult 
 		}
 		cars = append(cars, car)
 	}
-	return engine.WorkSeason(editions[0].season, cars, engine.Request{Day: day(t)})
+	days, _ := quantity.ParseDays(examples.Day)
+	return engine.WorkSeason(editions[0].season, cars, engine.Request{Day: days.From})
+}
+
+// The season has neither faults nor warnings, and its classes are those of both editions.
+func TestSeasonIsFaultless(t *testing.T) {
+	for _, name := range []string{examples.Rulebook, examples.NextBook} {
+		book, _ := loadEdition(t, name)
+		season, found := vehicle.LoadSeason(examples.Files(), examples.Season, examples.Season, nil, book.Vocabulary)
+		require.Empty(t, found)
+		require.Len(t, season.People, 3)
+		for _, event := range season.Events {
+			require.Nil(t, event.ClassFault(book.Vocabulary, book.Edition), event.Name)
+		}
+		for _, sheet := range []string{examples.Sheet, examples.WrongCage} {
+			car, found := vehicle.Load(examples.Files(), sheet, sheet, book.Vocabulary, vehicle.Options{})
+			require.Empty(t, found)
+			require.Empty(t, season.Strangers(car))
+		}
+	}
 }
 
 // atEvents is the verdict of a subject of a clause at each event; of the clause for "".
@@ -76,10 +98,14 @@ func upTo(events int, first, rest engine.Verdict) []engine.Verdict {
 	return append(slices.Repeat([]engine.Verdict{first}, events), slices.Repeat([]engine.Verdict{rest}, 8-events)...)
 }
 
+// demoSeason is the season of the demo's two cars, worked once for all tests that look at it.
+var demoSeason = sync.OnceValue(func() *engine.SeasonResult {
+	return workSeason(examples.Sheet, examples.WrongCage)
+})
+
 func TestSeasonOfTheDemo(t *testing.T) {
-	r := seasonOf(t, examples.Files(), examples.Sheet, examples.WrongCage)
+	r := demoSeason()
 	require.Len(t, r.Season.Events, 8)
-	require.Len(t, r.Season.People, 3)
 	years := map[int]int{}
 	for _, e := range r.Season.Events {
 		years[e.First.Year()]++
@@ -145,6 +171,32 @@ func curlewOverTheSeason(t *testing.T, car *engine.CarSeason) {
 	require.Equal(t, upTo(8, engine.Meets, engine.Meets), atEvents(t, car, "8.2", "left lap strap of harness co-driver"))
 	require.Equal(t, "2028-08-13", lastDay(t, car, "seat driver"), "the last day of an event")
 	require.Equal(t, upTo(7, engine.Meets, engine.Gap), atEvents(t, car, "7.2", "seat driver"))
+}
+
+// The list to order by: what misses an event, by the first one that it misses.
+func TestOrderListOfTheDemo(t *testing.T) {
+	r := demoSeason()
+	type line struct{ event, part, orderBy string }
+	var list []line
+	for _, d := range r.Renew {
+		if d.Car == r.Cars[0].Sheet {
+			list = append(list, line{d.Missed.Name, d.Name, d.OrderBy.String()})
+		}
+	}
+	require.Equal(t, []line{
+		{"Samphire Stages 2027", "right lap strap of harness co-driver", "2027-02-13"},
+		{"Frost Tide Stages", "cockpit fire bottle of fire system", "2028-02-08"},
+		{"Frost Tide Stages", "engine bay fire bottle of fire system", "2028-02-08"},
+		{"Frost Tide Stages", "left crotch strap of harness driver", "2028-01-21"},
+		{"Frost Tide Stages", "extinguisher behind the seats", "2028-02-11"},
+		{"Samphire Stages 2028", "brakes", "2028-03-24"},
+		{"Heron Wood Trial", "head restraint of B. Oakhollow", "2028-05-13"},
+		{"Heron Wood Trial", "fuel cell", "2028-03-25"},
+		{"Heron Wood Trial", "first aid kit", "2028-05-27"},
+		{"Sluice Night", "seat co-driver", "2028-07-01"},
+	}, list)
+	at := slices.IndexFunc(r.Renew, func(d *engine.DatedPart) bool { return d.Name == "seat co-driver" })
+	require.Equal(t, "2023-10", r.Renew[at].Earliest.String(), "five years on, October 2028 has the last event in it")
 }
 
 func lastDay(t *testing.T, car *engine.CarSeason, name string) string {
