@@ -68,7 +68,7 @@ func (s *Season) writeHead(p *page) {
 		label = ""
 	}
 	p.labelled(2, "Day", headLabel, dayLine(s.Day, s.Head.DayIsToday))
-	renew := len(seasonRows(r.Renew))
+	renew := len(alikes(r.Renew))
 	p.labelled(2, "In short", headLabel, engine.Plural(renew, "thing", "things")+" to replace or service before the season is over")
 	s.writeNext(p)
 }

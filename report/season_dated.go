@@ -19,9 +19,9 @@ func (s *Season) writeDated(p *page) {
 		p.prose(0, Plain, "No clause reads a date that is written down.")
 		return
 	}
-	slices.SortStableFunc(rows, func(a, b seasonRow) int { return cmp.Compare(endOf(a.parts[0]), endOf(b.parts[0])) })
+	slices.SortStableFunc(rows, func(a, b alike) int { return cmp.Compare(endOf(a[0]), endOf(b[0])) })
 	for _, row := range rows {
-		d := row.parts[0]
+		d := row[0]
 		day, ink := "no end", Plain
 		switch {
 		case d.HasLastDay:
@@ -47,10 +47,10 @@ func (s *Season) writeDated(p *page) {
 }
 
 // allDated are the dated parts of all cars.
-func (s *Season) allDated() []seasonRow {
+func (s *Season) allDated() []alike {
 	var all []*engine.DatedPart
 	for _, car := range s.Result.Cars {
 		all = append(all, car.Dated...)
 	}
-	return seasonRows(all)
+	return alikes(all)
 }

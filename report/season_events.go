@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"gapsheet/engine"
@@ -77,17 +78,45 @@ func daysDiffer(e *engine.EventResult) bool {
 // rowKey is one subject of one clause of one rulebook, whichever edition.
 type rowKey struct{ book, number, subject string }
 
-// gapRows are the subjects that are gaps at an event; that of a clause as a whole is "".
-func gapRows(e *engine.EventResult) map[rowKey]bool {
-	rows := map[rowKey]bool{}
-	for _, f := range findingsOf(e.Whole, engine.Gap, counts) {
-		if len(f.subjects) == 0 || f.note != "" {
-			rows[rowKey{e.Book.Name, f.clause.Number, ""}] = true
-		}
-		for _, subject := range f.subjects {
-			rows[rowKey{e.Book.Name, f.clause.Number, subject.Name}] = true
+// gapsAt visits the clauses that are gaps at an event, advice left out, each with its subjects
+// that are.
+func gapsAt(e *engine.EventResult, visit func(*engine.ClauseResult, []*engine.SubjectResult)) {
+	for _, chapter := range e.Whole.Chapters {
+		for _, clause := range chapter.Clauses {
+			if clause.NotDue || clause.Verdict != engine.Gap || clause.Clause.Concern == rules.Advice {
+				continue
+			}
+			var short []*engine.SubjectResult
+			for _, subject := range clause.Subjects {
+				if subject.Verdict == engine.Gap {
+					short = append(short, subject)
+				}
+			}
+			visit(clause, short)
 		}
 	}
+}
+
+// rowKeyOf is the row of a subject, nil for a clause of which no subject tells.
+func rowKeyOf(e *engine.EventResult, clause *engine.ClauseResult, subject *engine.SubjectResult) rowKey {
+	key := rowKey{e.Book.Name, clause.Clause.Number, ""}
+	if subject != nil {
+		key.subject = subject.Name
+	}
+	return key
+}
+
+// gapRows are the rows that are gaps at an event.
+func gapRows(e *engine.EventResult) map[rowKey]bool {
+	rows := map[rowKey]bool{}
+	gapsAt(e, func(clause *engine.ClauseResult, short []*engine.SubjectResult) {
+		for _, subject := range short {
+			rows[rowKeyOf(e, clause, subject)] = true
+		}
+		if len(short) == 0 {
+			rows[rowKeyOf(e, clause, nil)] = true
+		}
+	})
 	return rows
 }
 
@@ -110,24 +139,14 @@ func newGaps(car *engine.CarSeason, at int) []finding {
 		before = gapRows(last)
 	}
 	var fresh []finding
-	for _, chapter := range e.Whole.Chapters {
-		for _, clause := range chapter.Clauses {
-			if clause.NotDue || clause.Clause.Concern == rules.Advice {
-				continue
-			}
-			only := *clause
-			only.Subjects = nil
-			for _, subject := range clause.Subjects {
-				if subject.Verdict == engine.Gap && !before[rowKey{e.Book.Name, clause.Clause.Number, subject.Name}] {
-					only.Subjects = append(only.Subjects, subject)
-				}
-			}
-			whole := clause.Note != "" && clause.Verdict == engine.Gap && !before[rowKey{e.Book.Name, clause.Clause.Number, ""}]
-			if f, _ := findingOf(&only, engine.Gap); whole || len(f.subjects) > 0 {
-				fresh = append(fresh, f)
-			}
+	gapsAt(e, func(clause *engine.ClauseResult, short []*engine.SubjectResult) {
+		only := *clause
+		only.Subjects = slices.DeleteFunc(short, func(s *engine.SubjectResult) bool { return before[rowKeyOf(e, clause, s)] })
+		if len(only.Subjects) > 0 || len(short) == 0 && !before[rowKeyOf(e, clause, nil)] {
+			f, _ := findingOf(&only, engine.Gap)
+			fresh = append(fresh, f)
 		}
-	}
+	})
 	return fresh
 }
 

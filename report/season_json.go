@@ -17,7 +17,7 @@ func WriteSeasonJSON(screen *Screen, s *Season) error {
 		Caution: Caution, DateCaution: DateCaution, Bulletins: Bulletins, Format: jsonSeasonFormat,
 		Program: jsonProgram{"gapsheet", s.Head.Version},
 		Day:     s.Day.String(), Today: s.Head.DayIsToday, Until: r.Until.String(),
-		Season:    jsonSeason{r.Season.Name, r.Season.Hash},
+		Season:    jsonSeason{r.Season.Name, r.Season.Hash, jsonCrewPapers(r.Season)},
 		Rulebooks: []jsonRulebook{}, Events: []jsonSeasonEvent{}, Renew: []jsonDated{}, Cars: []jsonSeasonCar{},
 	}
 	for _, book := range seasonBooks(r) {
@@ -26,7 +26,7 @@ func WriteSeasonJSON(screen *Screen, s *Season) error {
 	for _, event := range r.Season.Events {
 		document.Events = append(document.Events, s.jsonEvent(event))
 	}
-	for _, row := range seasonRows(r.Renew) {
+	for _, row := range alikes(r.Renew) {
 		document.Renew = append(document.Renew, s.jsonParts(row)...)
 	}
 	for _, car := range r.Cars {
@@ -46,23 +46,32 @@ func (s *Season) jsonEvent(e *vehicle.Event) jsonSeasonEvent {
 	return written
 }
 
+// jsonCrewPapers lists the papers of what the people of a season wear.
+func jsonCrewPapers(season *vehicle.Season) []jsonPaper {
+	papers := []jsonPaper{}
+	for _, person := range season.People {
+		papers = jsonPapers(person.Gear, papers)
+	}
+	return papers
+}
+
 func (s *Season) jsonCar(car *engine.CarSeason) jsonSeasonCar {
-	written := jsonSeasonCar{Sheet: jsonSheetOf(car.Sheet), Events: []jsonCarEvent{}, Changes: []jsonChange{}, Dated: []jsonDated{}}
+	written := jsonSeasonCar{Sheet: jsonSheetOf(car.Sheet), Papers: jsonPapersOf(car.Sheet), Events: []jsonCarEvent{}, Changes: []jsonChange{}, Dated: []jsonDated{}}
 	for i, e := range car.Events {
 		written.Events = append(written.Events, jsonCarEventOf(car, i, e))
 	}
-	for _, change := range car.Changes {
+	for _, change := range changesOf(car) {
 		row := jsonChange{Rulebook: change.Rulebook, Clause: change.Clause.Number, Title: change.Clause.Title, Subject: change.Subject, Verdicts: []string{}}
 		for i, v := range change.Verdicts {
 			word := ""
-			if car.Events[i].Book.Name == change.Rulebook {
+			if change.has[i] {
 				word = v.String()
 			}
 			row.Verdicts = append(row.Verdicts, word)
 		}
 		written.Changes = append(written.Changes, row)
 	}
-	for _, row := range seasonRows(car.Dated) {
+	for _, row := range alikes(car.Dated) {
 		written.Dated = append(written.Dated, s.jsonParts(row)...)
 	}
 	return written
@@ -88,8 +97,10 @@ func jsonCarEventOf(car *engine.CarSeason, at int, e *engine.EventResult) jsonCa
 	}
 	for _, chapter := range e.Whole.Chapters {
 		for _, clause := range chapter.Clauses {
-			written.Verdicts = append(written.Verdicts, jsonVerdict{clause.Clause.Number, clause.Verdict.String()})
-			if clause.Verdict > engine.Meets {
+			if !clause.Remark {
+				written.Verdicts = append(written.Verdicts, jsonVerdict{clause.Clause.Number, clause.Verdict.String()})
+			}
+			if clause.Verdict > engine.ByEye || clause.Verdict == engine.UnderDispensation {
 				written.Clauses = append(written.Clauses, jsonClauseOf(clause))
 			}
 		}
@@ -97,22 +108,22 @@ func jsonCarEventOf(car *engine.CarSeason, at int, e *engine.EventResult) jsonCa
 	return written
 }
 
-// jsonParts are the parts of a row, one by one.
-func (s *Season) jsonParts(row seasonRow) []jsonDated {
+// jsonParts are alike parts, one by one.
+func (s *Season) jsonParts(group alike) []jsonDated {
 	var parts []jsonDated
-	for _, d := range row.parts {
-		parts = append(parts, s.jsonPart(d, row.cars))
+	for _, thing := range group.things() {
+		parts = append(parts, s.jsonPart(thing))
 	}
 	return parts
 }
 
-func (s *Season) jsonPart(d *engine.DatedPart, cars []*vehicle.Sheet) jsonDated {
+func (s *Season) jsonPart(d datedThing) jsonDated {
 	written := jsonDated{
 		Part: d.Name, Person: personOf(d.Part), Cars: []string{}, Renewal: renewalWord(d.Renewal),
 		Over: d.IsOver, Uncertain: d.Uncertain, Clause: jsonEndingOf(d.Clause), Limit: d.Limit,
 		LeadDays: s.Result.Season.LeadOf(d.Part.Type), Spans: []jsonSpan{}, Place: jsonPlaceOf(d.Part.Range),
 	}
-	for _, car := range cars {
+	for _, car := range d.cars {
 		written.Cars = append(written.Cars, car.Name)
 	}
 	if d.Particular != nil {

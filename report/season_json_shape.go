@@ -20,8 +20,9 @@ type jsonSeasonRun struct {
 }
 
 type jsonSeason struct {
-	Name string `json:"name"`
-	Hash string `json:"hash"`
+	Name   string      `json:"name"`
+	Hash   string      `json:"hash"`
+	Papers []jsonPaper `json:"papers"`
 }
 
 type jsonSeasonEvent struct {
@@ -38,6 +39,7 @@ type jsonSeasonEvent struct {
 
 type jsonSeasonCar struct {
 	Sheet   jsonSheet      `json:"sheet"`
+	Papers  []jsonPaper    `json:"papers"`
 	Events  []jsonCarEvent `json:"events"`
 	Changes []jsonChange   `json:"changes"`
 	Dated   []jsonDated    `json:"dated"`
@@ -54,7 +56,7 @@ type jsonCarEvent struct {
 	Days       []jsonEventDay `json:"days"`
 	NewGaps    []jsonRow      `json:"new_gaps"`
 	Verdicts   []jsonVerdict  `json:"verdicts"`
-	Clauses    []jsonClause   `json:"clauses"` // those that are not simply met
+	Clauses    []jsonClause   `json:"clauses"` // those that are a gap, open or under a dispensation
 }
 
 type jsonEventDay struct {
@@ -78,7 +80,7 @@ type jsonChange struct {
 	Clause   string   `json:"clause"`
 	Title    string   `json:"title"`
 	Subject  string   `json:"subject"`
-	Verdicts []string `json:"verdicts"` // by event, "" at one under another rulebook
+	Verdicts []string `json:"verdicts"` // by event, "" at one that has no say
 }
 
 type jsonDated struct {

@@ -10,14 +10,14 @@ import (
 // writeRenewals writes what has to be replaced or serviced, under the first event it misses.
 func (s *Season) writeRenewals(p *page) {
 	p.heading(Strong, "RENEW", ", by the first event that is missed without")
-	rows := seasonRows(s.Result.Renew)
+	rows := alikes(s.Result.Renew)
 	if len(rows) == 0 {
 		p.prose(0, Plain, "As far as dates are written down, nothing runs out before the last day of the season.")
 		return
 	}
 	var event *vehicle.Event
 	for i, row := range rows {
-		d := row.parts[0]
+		d := row[0]
 		p.gapBefore(i)
 		if d.Missed != event {
 			event = d.Missed
@@ -31,8 +31,11 @@ func (s *Season) writeRenewals(p *page) {
 const renewLabel = 10
 
 // writeRenewal writes one part to replace or service.
-func (s *Season) writeRenewal(p *page, row seasonRow, d *engine.DatedPart) {
+func (s *Season) writeRenewal(p *page, row alike, d *engine.DatedPart) {
 	word := renewalWord(d.Renewal)
+	if isOpen(d) {
+		word = "look up"
+	}
 	p.hanging(3, p.paint.With(Strong, word)+"  ", len(word)+2, Plain, row.whole())
 	p.labelled(5, "last day", renewLabel, endWords(d))
 	if d.Clause != nil {
@@ -42,7 +45,7 @@ func (s *Season) writeRenewal(p *page, row seasonRow, d *engine.DatedPart) {
 		}
 	}
 	if d.HasOrderBy {
-		p.labelled(5, "order", renewLabel, s.orderSentence(d))
+		p.labelled(5, "when", renewLabel, s.orderSentence(d))
 	}
 	p.labelled(5, "next one", renewLabel, earliestWords(d))
 }
@@ -68,6 +71,9 @@ func earliestWords(d *engine.DatedPart) string {
 	word := "dated"
 	if d.Particular != nil {
 		word = inWords(d.Particular.Name)
+	}
+	if word == "not after" {
+		return "one marked not after " + d.Earliest.String() + " or later carries the rest of the season"
 	}
 	return word + " " + d.Earliest.String() + " or later carries the rest of the season"
 }
