@@ -30,13 +30,14 @@ type bookGroup []*seasonBook
 // seasonBooks are the rulebooks of a run, by --rulebook first and then as the events name
 // them, each once.
 type seasonBooks struct {
-	all    []*seasonBook
-	groups []bookGroup
-	byPath map[string]*seasonBook
+	all     []*seasonBook
+	groups  []bookGroup
+	byPath  map[string]*seasonBook
+	missing hcl.Diagnostics // rulebooks that events name and that are not there
 }
 
 // loadSeasonBooks reads every rulebook that a season needs. All faults of all of them are
-// noted in one run.
+// reported in one run; those that are missing are left for the faults of the season.
 func (s *shelf) loadSeasonBooks(named []string, folder string, paths []vehicle.RulebookPath) (*seasonBooks, error) {
 	b := &seasonBooks{byPath: map[string]*seasonBook{}}
 	for _, name := range named {
@@ -49,7 +50,7 @@ func (s *shelf) loadSeasonBooks(named []string, folder string, paths []vehicle.R
 	}
 	for _, one := range paths {
 		if fault := missingBook(folder, one); fault != nil {
-			s.add(hcl.Diagnostics{fault})
+			b.missing = append(b.missing, fault)
 		} else if err := b.load(s, filepath.Join(folder, filepath.FromSlash(one.Path))); err != nil {
 			return nil, err
 		}

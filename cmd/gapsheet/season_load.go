@@ -47,7 +47,7 @@ func (s *shelf) loadSeason(sheets []string, flags seasonAsked) (*seasonLoad, err
 	if err != nil {
 		return nil, err
 	}
-	l := &seasonLoad{sheets: sheets, books: books, entered: map[entryKey]engine.Editions{}}
+	s.add(books.missing)
 	read := func(v *vehicle.Vocabulary) *vehicle.Season {
 		season, found := vehicle.LoadSeason(o.files, o.name, o.shown, crew, v)
 		s.add(found)
@@ -56,17 +56,16 @@ func (s *shelf) loadSeason(sheets []string, flags seasonAsked) (*seasonLoad, err
 	for _, book := range books.all {
 		book.season = read(book.book.Vocabulary)
 	}
-	if len(books.all) == 0 {
-		read(vehicle.BuiltIn())
-		if err := s.faults(); err != nil {
-			return nil, err
-		}
-		return nil, flags.wantBooks()
+	if len(books.all) == 0 && len(books.missing) == 0 {
+		read(vehicle.BuiltIn()) // so that its faults are told before that of the command line
 	}
 	if err := s.faults(); err != nil {
 		return nil, err
 	}
-	l.season = books.all[0].season
+	if len(books.all) == 0 {
+		return nil, flags.wantBooks()
+	}
+	l := &seasonLoad{season: books.all[0].season, sheets: sheets, books: books, entered: map[entryKey]engine.Editions{}}
 	if err := l.chooseBooks(s, folder); err != nil {
 		return nil, err
 	}
