@@ -7,8 +7,8 @@ import (
 
 // earliest finds the earliest date, in the precision of the part's own, with which the part
 // would hold at every event from the one it misses on. Nothing is found where not even a date
-// of the day of that event's inspection would do, or where another date of the part ends it
-// as well.
+// of the day of that event's inspection would do, of a date of an end one of the last day of
+// the season, or where another date of the part ends it as well.
 func (w *seasonWork) earliest(d *DatedPart) {
 	if d.Particular == nil {
 		return
@@ -17,7 +17,13 @@ func (w *seasonWork) earliest(d *DatedPart) {
 	if value.State != vehicle.Stated {
 		return
 	}
-	steps := stepsFrom(value.Days, d.Missed.Inspection)
+	last := d.Missed.Inspection
+	if d.Particular.IsEnd() {
+		for _, entry := range w.car.Entries {
+			last = max(last, entry.Event.Last)
+		}
+	}
+	steps := stepsFrom(value.Days, last)
 	low, high := 0, steps.count
 	if !w.carries(d, steps.at(high)) {
 		return

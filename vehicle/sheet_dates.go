@@ -2,6 +2,7 @@ package vehicle
 
 import (
 	"fmt"
+	"slices"
 
 	"gapsheet/vehicle/quantity"
 )
@@ -19,6 +20,13 @@ var datePairs = []struct{ first, second, because string }{
 }
 
 const notThere = "it was not there yet"
+
+// endDates are dates on which something ends or is due.
+var endDates = []string{"not_after", "extended_until", "recertified_until", "service_due", "end_of_life", "homologation_ended"}
+
+// IsEnd reports whether a date is one on which something ends or is due, which lies ahead
+// when a part is fitted; all others are days on which something was done.
+func (x *Particular) IsEnd() bool { return slices.Contains(endDates, x.Name) }
 
 // checkDates reports dates of a part, and of the parts that belong to it, that contradict
 // each other or the kind of its label.
