@@ -14,7 +14,7 @@ func (k *checker) papers(s *SubjectResult, c *compiledClause, out *ClauseResult)
 		return
 	}
 	on := k.papersOf(s.Parts)
-	missing := &SubjectResult{Parts: s.Parts, Name: s.Name, Verdict: Gap}
+	missing := &SubjectResult{Parts: s.Parts, Name: s.Name, Verdict: Gap, car: k.car.Sheet.Car()}
 	if len(s.Parts) > 0 {
 		missing.Place = s.Parts[len(s.Parts)-1].Range
 	} else if car := k.car.Sheet.Car(); car != nil {

@@ -68,8 +68,9 @@ type SubjectResult struct {
 	Dispensation   string          // label of the one that it stands under, "" for none
 	Place          hcl.Range       // where in the sheet: the deciding reading, else the subject's block; zero for nowhere
 
-	dated    []datedRead  // where a checker keeps them
-	compared []comparison // what inspections read, beside what the sheet says
+	dated    []datedRead   // where a checker keeps them
+	car      *vehicle.Part // of papers that stand with the car
+	compared []comparison  // what inspections read, beside what the sheet says
 }
 
 // OutdatedPaper is a paper that the sheet names and that does not count on the day.

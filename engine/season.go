@@ -155,8 +155,8 @@ func (w *seasonWork) timeline(editions Editions) {
 		k := on.Program.checker(on.Car, w.request)
 		k.editions, k.dates = editions, true
 		for _, clause := range on.Program.clauses {
-			if !clause.mentions.days {
-				continue // no date of a part is held against a day
+			if !clause.mentions.days && len(k.evidenceBounds(clause.Clause)) == 0 {
+				continue // no date of a part or a paper is held against a day
 			}
 			stretches, dates := t.stretches(k, clause, from, until)
 			w.enter(on.Car, clause.Clause, stretches, dates)
@@ -174,7 +174,7 @@ func (w *seasonWork) enter(car *Car, clause *rules.Clause, stretches []stretch, 
 	slices.Sort(cells)
 	for _, at := range cells {
 		if o := &car.origins[at]; o.part != nil && o.value != nil && o.value.State == vehicle.Stated {
-			part := w.partOf(car, o.part)
+			part := w.partOf(dateOf{part: o.part})
 			if !slices.Contains(w.clauses[part], clause) {
 				w.clauses[part] = append(w.clauses[part], clause)
 			}
@@ -187,7 +187,7 @@ func (w *seasonWork) enter(car *Car, clause *rules.Clause, stretches []stretch, 
 		for _, subject := range s.result.Subjects {
 			ended, limit := subject.endedBy()
 			for _, date := range ended {
-				part := w.partOf(car, date.part)
+				part := w.partOf(date)
 				w.spans[part] = append(w.spans[part], Span{From: s.from, Until: s.until, Verdict: subject.Verdict, Clause: clause, date: date, limit: limit})
 			}
 		}
@@ -196,12 +196,12 @@ func (w *seasonWork) enter(car *Car, clause *rules.Clause, stretches []stretch, 
 
 // partOf is what is told of a part, by its name: another edition or another event has the
 // same part in a sheet of its own.
-func (w *seasonWork) partOf(car *Car, p *vehicle.Part) *DatedPart {
-	name := p.Name()
+func (w *seasonWork) partOf(of dateOf) *DatedPart {
+	name := of.name()
 	if d := w.byName[name]; d != nil {
 		return d
 	}
-	d := &DatedPart{Car: w.car.Sheet, Part: p, Name: name}
+	d := &DatedPart{Car: w.car.Sheet, Part: of.part, Paper: of.paper, Name: name}
 	w.byName[name] = d
 	w.dated = append(w.dated, d)
 	return d
@@ -213,8 +213,12 @@ func (w *seasonWork) finish() []*DatedPart {
 		w.holds(d)
 		w.missed(d)
 	}
-	return w.dated
+	return slices.DeleteFunc(w.dated, func(d *DatedPart) bool { return !d.HasLastDay && !d.IsOver && d.isWhole() })
 }
+
+// isWhole reports whether the part is the car itself, or what a club asks of it: dates of
+// those, such as when it was first registered, end nothing by themselves.
+func (d *DatedPart) isWhole() bool { return d.Part.Type.Name == "car" || d.Part.Type.Name == "club" }
 
 // renewals are all parts that miss an event, in the order in which that happens.
 func renewals(r *SeasonResult) []*DatedPart {

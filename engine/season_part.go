@@ -41,7 +41,7 @@ func (w *seasonWork) holds(d *DatedPart) {
 func (d *DatedPart) endsIn(s Span) {
 	d.Clause, d.Particular, d.Limit = s.Clause, s.date.particular, s.limit
 	d.Renewal = Replace
-	if s.date.particular.Changeable {
+	if p := s.date.particular; p != nil && p.Changeable && !p.IsEnd() {
 		d.Renewal = Service
 	}
 }
@@ -92,7 +92,7 @@ func (s Span) same(t Span) bool {
 // be ordered, and how new it has to be.
 func (w *seasonWork) missed(d *DatedPart) {
 	for _, entry := range w.car.Entries {
-		if entry.Event.Last < w.season.From || !has(entry.Editions[0].Car.Sheet, d.Name) {
+		if entry.Event.Last < w.season.From || d.Paper == "" && !has(entry.Editions[0].Car.Sheet, d.Name) {
 			continue
 		}
 		if slices.ContainsFunc(entry.Event.Days(), d.isShortOn) {

@@ -59,6 +59,7 @@ const (
 type DatedPart struct {
 	Car         *vehicle.Sheet
 	Part        *vehicle.Part
+	Paper       string              // label of the paper of the part that it is about, "" for the part itself
 	Name        string              // "harness driver", "helmet of A. Penrith-Vale"
 	Particular  *vehicle.Particular // whose date ends it, nil where nothing does
 	Renewal     Renewal

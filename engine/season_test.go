@@ -141,12 +141,45 @@ func TestSeason(t *testing.T) {
 	require.Equal(t, []int{1, 1, 2}, []int{days[0].Counts[Gap], days[1].Counts[Gap], days[2].Counts[Gap]})
 
 	seat := dated["seat driver"]
-	require.Equal(t, "2031-12-31", seat.LastDay.String())
+	require.Equal(t, "2030-06-30", seat.LastDay.String(), "by 1.4, which is in force by then; its label would do to 2031")
+	require.Equal(t, "1.4", seat.Clause.Number)
 	require.Nil(t, seat.Missed)
 
 	require.Equal(t, []*DatedPart{left, bottle}, r.Renew)
 	require.Len(t, car.Changes, 3)
 	require.Equal(t, "1.4", car.Changes[2].Clause.Number, "which comes into force between two events")
+}
+
+// TestSeasonWithdrawn holds a standard that is withdrawn for all on a day: it ends the part,
+// although no date of the part is read.
+func TestSeasonWithdrawn(t *testing.T) {
+	book := `rulebook "Tried" {
+  edition = "1"
+}
+chapter "1" {
+  title = "Helmets"
+  clause "1.1" {
+    title   = "Helmets"
+    concern = "safety"
+    across  = "member in crew_members"
+    demand  = "member.helmet.standard != 'Snell SA2015' or on <= date('2027-12-31')"
+  }
+}
+`
+	sheet := `car "tried" {
+}
+crew_member "driver" {
+  helmet {
+    standard = "Snell SA2015"
+  }
+}
+`
+	r := seasonOf(t, threeEvents, sheet, "2027-01-10", book)
+	require.Len(t, r.Renew, 1)
+	require.Equal(t, "crew member driver", r.Renew[0].Name)
+	require.Equal(t, "2027-12-31", r.Renew[0].LastDay.String())
+	require.Equal(t, "Three", r.Renew[0].Missed.Name)
+	require.Equal(t, Replace, r.Renew[0].Renewal)
 }
 
 // TestSeasonOver holds a part that is over already, and one whose date is known too vaguely.

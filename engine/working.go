@@ -22,7 +22,7 @@ func (k *checker) explain(s *SubjectResult, m *machine, c *compiledClause, whole
 	x := &explainer{m: m, car: k.car, dates: k.dates}
 	f := x.walk(c.traces.demand)
 	s.Decided = once(f.decided)
-	s.dated = x.datedAmong(s.Decided)
+	s.dated = x.datedFirst(s.Decided)
 	if whole == quantity.Open {
 		return
 	}
