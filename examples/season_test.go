@@ -194,6 +194,7 @@ func TestOrderListOfTheDemo(t *testing.T) {
 		{"Heron Wood Trial", "fuel cell", "2028-03-25"},
 		{"Heron Wood Trial", "first aid kit", "2028-05-27"},
 		{"Sluice Night", "seat co-driver", "2028-07-01"},
+		{"Sluice Night", "log book of car Tessel 16", "2028-07-22"},
 	}, list)
 	at := slices.IndexFunc(r.Renew, func(d *engine.DatedPart) bool { return d.Name == "seat co-driver" })
 	require.Equal(t, "2023-10", r.Renew[at].Earliest.String(), "five years on, October 2028 has the last event in it")
