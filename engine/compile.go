@@ -43,6 +43,7 @@ type trace struct {
 	value   expression
 	list    source
 	of      []*trace
+	named   string // what it is called where its own text would mislead
 }
 
 // enter opens a trace for a tree; the returned function closes it.

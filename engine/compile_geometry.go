@@ -48,6 +48,8 @@ func (c *compiler) meet(n *rules.Call) truthNode {
 	c.allowance = 0
 	made := c.compare(comparison)
 	c.allowance = kept
+	tubes := rules.Span{From: n.Of[0].Span().From, To: n.Of[1].Span().To}
+	c.trace.of[0].named = "distance(" + textAt(c.formula, tubes) + ")"
 	return made
 }
 

@@ -69,6 +69,10 @@ func (d *derived) work(full, read []cell) {
 func (d *derived) over(cells []cell) {
 	for i, r := range d.follows(cells) {
 		c := d.plain[i]
+		if r == vehicle.NoSuch {
+			cells[d.gives[i]] = d.without(c)
+			continue
+		}
 		if narrowed := c; d.mayTell(&c) && narrowed.narrow(r) {
 			c = narrowed
 			c.flags = mayHold
@@ -85,6 +89,15 @@ func (d *derived) over(cells []cell) {
 		}
 		cells[d.gives[i]] = c
 	}
+}
+
+// without is the cell of something that surely does not exist: a particular that may be
+// absent is, and of any other nothing follows.
+func (d *derived) without(c cell) cell {
+	if c.flags&(mayBeNone|mayLack|written) == mayBeNone && d.known {
+		c.flags = mayBeNone | written
+	}
+	return c
 }
 
 // mayTell reports whether a cell that the sheet has something to say of can be narrowed by
@@ -184,7 +197,7 @@ func (m *machine) rework(s *survey) bool {
 		m.left -= len(d.from)
 		for i, r := range d.follows(m.cells) {
 			at := d.gives[i]
-			if _, ok := s.where[at]; ok && r != quantity.Everything && d.mayTell(&m.cells[at]) && !m.cells[at].narrow(r) {
+			if _, ok := s.where[at]; ok && r != quantity.Everything && r != vehicle.NoSuch && d.mayTell(&m.cells[at]) && !m.cells[at].narrow(r) {
 				return false
 			}
 		}

@@ -111,6 +111,37 @@ func TestDerivedVerdicts(t *testing.T) {
 	}
 }
 
+// TestDerivedEnds holds how a hoop's legs lean, and what a cage without feet comes to.
+func TestDerivedEnds(t *testing.T) {
+	// The left leg leans back by 100 mm and in by 50 mm over 1 m: atan 0.1 = 5.71 degrees,
+	// atan 0.05 = 2.86 degrees (elementary geometry).
+	hoop := `
+car "tried" {
+}
+not_fitted = ["foot"]
+joint "A" {
+  at          = ["0 mm", "600 mm", "0 mm"]
+  mirrored_as = "D"
+}
+joint "B" {
+  at          = ["-100 mm", "550 mm", "1000 mm"]
+  mirrored_as = "C"
+}
+tube "1" {
+  part        = "main hoop"
+  through     = ["A", "B", "C", "D"]
+  bend_radius = "150 mm"
+}
+`
+	of := func(formula string) Verdict { return checked(t, hoop, "demand = \""+formula+"\"").Verdict }
+	require.Equal(t, Meets, of("all(cage.tube['1'].ends, 5.71*deg <= .side_angle_to_vertical <= 5.72*deg)"))
+	require.Equal(t, Meets, of("all(cage.tube['1'].ends, 2.86*deg <= .front_angle_to_vertical <= 2.87*deg)"))
+	require.Equal(t, Meets, of("cage.tube['1'].angle_to_vertical > 89.9*deg")) // from foot to foot
+	require.Equal(t, Gap, of("all(cage.tube['1'].ends, .to_foot <= 100*mm)"), "there is no foot to be near to")
+	require.Equal(t, Meets, of("all(cage.tube['1'].ends, (.to_foot ?? (50*mm)) <= 100*mm)"))
+	require.Equal(t, Gap, of("all(cage.tube['1'].ends, .to_joint <= 100*mm)"), "nor a place where two other tubes meet")
+}
+
 // TestDerivedSettled holds truths that hang on two figures which follow from the same
 // joints, and are decided by splitting the joints' coordinates.
 func TestDerivedSettled(t *testing.T) {
@@ -147,7 +178,7 @@ func TestDerivedReadings(t *testing.T) {
   z = "100 mm"`, 1)
 	got := checked(t, several, `demand = "cage.tube['1'].angle_to_vertical >= 30*deg"`)
 	require.Equal(t, Gap, got.Verdict)
-	require.Contains(t, got.Subjects[0].Decided[0].Reading, "29.66", "%+v", got.Subjects[0])
+	require.Contains(t, got.Subjects[0].Decided[0].Reading, "29.668 deg", "%+v", got.Subjects[0])
 	require.Equal(t, Meets, checked(t, several, `demand = "cage.tube['1'].angle_to_vertical >= 29*deg"`).Verdict)
 }
 

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"gapsheet/rules"
 	"gapsheet/vehicle/quantity"
@@ -184,13 +185,18 @@ func (x *explainer) alternatives(f *finding, parts []finding) {
 	f.decided, f.failing, f.short, f.hand = part.decided, part.failing, part.short, part.hand
 	if f.work.Truth == quantity.No && !x.negated && len(parts) > 1 {
 		part.work.Note = joinNotes(part.work.Note, "nearest alternative")
-		note := joinNotes(part.label, fmt.Sprintf("nearest of %d alternatives", len(parts)))
 		f.decided = slices.Clone(part.decided)
 		for i := range f.decided {
-			f.decided[i].Note = joinNotes(f.decided[i].Note, note)
+			note := joinNotes(f.decided[i].Note, part.label)
+			if !strings.Contains(note, nearestOf) { // the innermost says enough
+				note = joinNotes(note, fmt.Sprintf("%s %d alternatives", nearestOf, len(parts)))
+			}
+			f.decided[i].Note = note
 		}
 	}
 }
+
+const nearestOf = "nearest of"
 
 // nearer ranks two failing alternatives.
 func (f finding) nearer(g finding) bool {

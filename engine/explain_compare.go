@@ -32,6 +32,9 @@ func (x *explainer) comparison(t *trace, f *finding) {
 		x.keepDates(t, d)
 	}
 	x.settled(f, d)
+	if f.failing > 0 && t.of[0].value.asNumber == nil {
+		f.short = math.Inf(1) // another member altogether, not one that is nearly there
+	}
 }
 
 // asked is a truth as it is asked for: under a negation the other way round.
@@ -132,6 +135,9 @@ func (x *explainer) membership(t *trace, n *rules.Within, f *finding) {
 		Limit: textAt(t.formula, n.List.Span()), Truth: x.asked(f.work.Truth), Place: x.placeOf(t),
 	}
 	x.settled(f, d)
+	if f.failing > 0 && t.of[0].value.asNumber == nil {
+		f.short = math.Inf(1)
+	}
 }
 
 // read explains a read: what is not recorded is said.
@@ -250,7 +256,12 @@ func (t *trace) readsCar() bool {
 }
 
 // text is the text of a node in its formula, on one line.
-func (t *trace) text() string { return textAt(t.formula, t.tree.Span()) }
+func (t *trace) text() string {
+	if t.named != "" {
+		return t.named
+	}
+	return textAt(t.formula, t.tree.Span())
+}
 
 func textAt(f *rules.Formula, at rules.Span) string {
 	if f == nil {

@@ -20,10 +20,12 @@ const (
 // shownRoots bounds the places and figures that are told of one that follows from them.
 const shownRoots = 12
 
-// rootsOfCell puts what a derived cell follows from under its node.
+// rootsOfCell puts what a derived cell follows from under its node, and what is taken for
+// granted beside.
 func (x *explainer) rootsOfCell(at int32, f *finding) {
 	if d := x.m.derived[at]; d != nil && x.roots {
 		x.told(d.from, f)
+		f.work.From = append(f.work.From, d.of.Takes...)
 	}
 }
 
@@ -137,12 +139,19 @@ func (x *explainer) figure(t *trace, r quantity.Range, u quantity.Unit) string {
 	return figureText(r, u, figureDigits)
 }
 
+// followedDigits is how many significant digits a figure has that follows from readings as
+// read: a tape tells no more.
+const followedDigits = 5
+
 // toleranceText writes a range as its middle and half its width: "30.1 ± 0.6 deg",
 // with no more digits than the width makes sense of.
 func toleranceText(r quantity.Range, u quantity.Unit) string {
 	half := u.FromSI(r.High)/2 - u.FromSI(r.Low)/2
-	if math.IsInf(half, 0) || u.Affine() || half <= 1e-6*math.Abs(u.FromSI(r.High)) {
+	switch {
+	case math.IsInf(half, 0) || u.Affine():
 		return figureText(r, u, figureDigits)
+	case u.Dimension().Same().Same(r.Low, r.High):
+		return figureText(quantity.Exactly(r.Low/2+r.High/2), u, followedDigits)
 	}
 	decimals := min(max(1-int(math.Floor(math.Log10(half))), 0), 6)
 	middle := quantity.FormatNumber(r.Low/2+r.High/2, u, decimals)

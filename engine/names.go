@@ -37,6 +37,7 @@ func (c *Car) cause(r rawCause) Cause {
 			out.Particular = point
 		}
 		out.Text, out.Place = c.nameOfCell(r.cell), o.place()
+		out.Follows = r.kind == StatedNone && (o.value == nil || o.value.State != vehicle.None)
 		if r.kind == NotFitted && o.particular != nil {
 			out.Text = words(o.particular.Part.Name)
 		}

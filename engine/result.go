@@ -101,6 +101,7 @@ type Cause struct {
 	Particular *vehicle.Particular // Missing, Tolerance, StatedNone; nil where it is missing whether a part is fitted
 	List       *vehicle.PartType   // of what type the list or the part is that may or may not be there; nil where it is about a particular
 	Label      string              // of the one part of the list that is meant, "" for the whole list
+	Follows    bool                // StatedNone: nobody has stated it, it follows from what is there
 	Known      int                 // how many of that type the sheet describes
 	Text       string              // the particular or part as a person names it: "wall of tube 4"
 	Place      hcl.Range           // of the reading or the part in the sheet; zero for what is not there

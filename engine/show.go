@@ -112,8 +112,11 @@ func (x *explainer) valueBeside(t, other *trace) string {
 	if n == nil || t.isDate() {
 		return x.value(t)
 	}
-	if _, ok := t.tree.(*rules.Constant); ok {
-		return x.value(t)
+	if c, ok := t.tree.(*rules.Constant); ok {
+		if _, err := quantity.FindUnit(c.Unit.Name()); err == nil || c.Unit == (quantity.Unit{}) {
+			return x.value(t)
+		}
+		return figureText(quantity.Exactly(c.Number), x.unitBeside(other, other), figureDigits) // a product of units that has no name
 	}
 	if at, ok := placeOfNode(n); ok && x.asWritten(at.cell(x.m)) != "" {
 		return x.value(t)

@@ -2,6 +2,7 @@ package engine
 
 import (
 	"slices"
+	"strings"
 
 	"gapsheet/rules"
 	"gapsheet/vehicle"
@@ -82,7 +83,9 @@ func (k *checker) undecided(s *SubjectResult, m *machine, c *compiledClause, ope
 	switch s.Verdict {
 	case Gap:
 		for _, cause := range s.Causes {
-			s.Notes = append(s.Notes, gapNote(cause))
+			if cause.Kind != Tolerance { // what is known to a range is there
+				s.Notes = append(s.Notes, gapNote(cause))
+			}
 		}
 	case Marginal:
 		if m.exhausted {
@@ -106,6 +109,8 @@ func hasKind(causes []rawCause, kind CauseKind) bool {
 // gapNote says why what is not there makes a gap.
 func gapNote(cause Cause) string {
 	switch {
+	case cause.Kind == StatedNone && cause.Follows:
+		return "there is none: " + cause.Text
 	case cause.Kind == StatedNone:
 		return "stated not to exist: " + cause.Text
 	case cause.Kind == NotFitted && cause.List == nil && cause.Part == nil && cause.Particular == nil:
@@ -144,12 +149,16 @@ func (k *checker) parts(c *compiledClause) []*vehicle.Part {
 	return parts
 }
 
-// nameOf names the subject: its last part says where it belongs.
+// nameOf names the subject. Of parts of which each belongs to the one before, as a strap to
+// its harness, the last says it all.
 func nameOf(parts []*vehicle.Part) string {
-	if len(parts) == 0 {
-		return ""
+	var names []string
+	for i, part := range parts {
+		if i+1 == len(parts) || parts[i+1].Within != part {
+			names = append(names, part.Name())
+		}
 	}
-	return parts[len(parts)-1].Name()
+	return strings.Join(names, " with ")
 }
 
 // readsWithoutTolerance reports whether the demand reads a measured figure whose sheet

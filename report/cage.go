@@ -38,6 +38,7 @@ func WriteCage(screen *Screen, c *Cage) error {
 		p.heading(Strong, "ENDS", ", which tube each is notched onto")
 		p.prose(0, Plain, vehicle.EndRule)
 	}
+	writeEndNotes(p, c.Frame)
 	p.heading(Strong, "BEFORE METAL IS CUT", "")
 	for _, line := range c.Written {
 		p.prose(0, Plain, line)
@@ -102,6 +103,7 @@ func cageInShort(c *Cage) string {
 	if n := bentWithoutDie(c); n > 0 {
 		words = append(words, fmt.Sprintf("the bends of %s not checked, as the sheet has no die", numberOf(n, "tube")))
 	}
+	words = append(words, exactWords(c.Frame)...)
 	if len(c.Findings) == 0 {
 		words = append(words, "nothing found loose, in the air or doubled, and no bend or notch that cannot be made")
 	}
@@ -177,7 +179,11 @@ func findingLines(f *vehicle.Frame, findings []vehicle.FrameFinding, weight vehi
 				continue
 			}
 		}
-		lines = append(lines, findingWords(f, found))
+		line := findingWords(f, found)
+		if at := findingPlace(f, found); at != "" {
+			line += " (" + at + ")"
+		}
+		lines = append(lines, line)
 	}
 	for _, key := range order {
 		verb := " has"

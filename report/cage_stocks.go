@@ -109,6 +109,7 @@ func barWords(f *vehicle.Frame, s vehicle.FrameStock) string {
 	if _, ok := f.SawKerf(); !ok {
 		words = append(words, "saw_kerf is not recorded and taken as 0")
 	}
+	words = append(words, allowanceWords(f, s)...)
 	if s.HasBought {
 		words = append(words, boughtWords(s.Bought, len(n.Bars)))
 	}
@@ -119,6 +120,24 @@ func barWords(f *vehicle.Frame, s vehicle.FrameStock) string {
 		words = append(words, fmt.Sprintf("%s of which the length cannot be told left out", numberOf(left, "tube")))
 	}
 	return strings.Join(words, "; ")
+}
+
+// tightRest is what should be over for each tube taken out of a bar, in metres: a saw cut
+// that runs off square, and an end ground twice.
+const tightRest = 5e-3
+
+// allowanceWords says by how much tubes are sawn longer, and warns where nothing is said of it
+// and a bar leaves too little for that.
+func allowanceWords(f *vehicle.Frame, s vehicle.FrameStock) []string {
+	if allowance, ok := f.CutAllowance(); ok {
+		return []string{"each tube sawn " + inMillimetres(allowance) + " mm longer than its long-point length"}
+	}
+	bar, rest := s.TightBar()
+	if bar < 0 || rest >= tightRest*float64(len(s.Nesting.Bars[bar].Cuts)) {
+		return nil
+	}
+	return []string{fmt.Sprintf("cut_allowance is not recorded and taken as 0, and bar %d leaves %s mm over for %s: too little to cut long",
+		bar+1, inMillimetres(rest), numberOf(len(s.Nesting.Bars[bar].Cuts), "tube"))}
 }
 
 // boundWords says how far a nesting is from the lower bound.

@@ -62,24 +62,34 @@ func findingWords(f *vehicle.Frame, found vehicle.FrameFinding) string {
 	text := ""
 	switch found.Kind {
 	case vehicle.LooseJoint:
-		text = fmt.Sprintf("%s: no tube goes through it, and it lies on none. Write it into the tube it belongs to, or take it out.", n.joint(found.Joints[0]))
+		text = fmt.Sprintf("%s: no tube goes through it, and it lies on none. Write it into the tube it belongs to, or take it out.", n.joint(found.Joints[0])) + nearestWords(f, found.Joints[0], -1)
 	case vehicle.EndInTheAir:
-		text = fmt.Sprintf("%s ends in the air at %s: neither a foot nor another tube is there.", n.member(found.Tubes[0]), n.joint(found.Joints[0]))
+		text = fmt.Sprintf("%s ends in the air at %s: neither a foot nor another tube is there.", n.member(found.Tubes[0]), n.joint(found.Joints[0])) + nearestWords(f, found.Joints[0], found.Tubes[0])
 	case vehicle.DoubledTube:
 		text = fmt.Sprintf("%s runs the same way as %s: most likely it is written twice.", n.member(found.Tubes[0]), n.member(found.Tubes[1]))
 	case vehicle.SameEnds:
 		text = fmt.Sprintf("%s and %s run between the same two ends by different ways.", n.member(found.Tubes[0]), n.member(found.Tubes[1]))
 	case vehicle.OnePlace:
-		text = fmt.Sprintf("%s and %s are at one place, within %s mm. They are taken for one; write one name for both if they are.",
-			n.joint(found.Joints[0]), n.joint(found.Joints[1]), inMillimetres(f.Structure.Tolerance))
+		text = onePlaceWords(f, found)
+	case vehicle.ImageOnSameSide, vehicle.ImageFarOff, vehicle.LabelOfOtherSide:
+		text = sideWords(f, found)
 	case vehicle.BendsDoNotFit:
-		text = fmt.Sprintf("%s: its bends of %s mm radius do not fit between %s and %s; %s mm are missing. Take a smaller radius or move a joint.",
-			n.member(found.Tubes[0]), inMillimetres(f.Tubes[found.Tubes[0]].Course.Radius), n.joint(found.Joints[0]), n.joint(found.Joints[1]), inMillimetres(found.Fault.Missing))
+		text = fmt.Sprintf("%s: its bends of %s mm radius do not fit between %s and %s; %s mm are missing. Take a smaller radius, at most %s mm, or move a joint.",
+			n.member(found.Tubes[0]), inMillimetres(f.Tubes[found.Tubes[0]].Course.Radius), n.joint(found.Joints[0]), n.joint(found.Joints[1]), inMillimetres(found.Fault.Missing), greatestRadius(f.Tubes[found.Tubes[0]]))
+	case vehicle.ThroughEachOther:
+		text = fmt.Sprintf("%s and %s go through each other at about %s, their axes %s mm apart: end one of them there, as two tubes with a joint, or move it.",
+			n.member(found.Tubes[0]), n.member(found.Tubes[1]), placeWords(found.At), inMillimetres(found.Away))
+	case vehicle.HeadInTube:
+		text = fmt.Sprintf("the helmet of %s is inside %s by %s mm. Look at both places: no head can be there.", Safe(found.Part.Name()), n.member(found.Tubes[0]), inMillimetres(found.Away))
+	case vehicle.LongerThanBars:
+		text = fmt.Sprintf("%s is longer than every bar of its stock by %s mm. Order longer bars, or make it of two tubes with a joint.", n.member(found.Tubes[0]), inMillimetres(found.Away))
+	case vehicle.TooFewBars:
+		text = fmt.Sprintf("%s: %s too few bought for the way of cutting below.", Safe(found.Part.Name()), numberOf(found.Count, "bar"))
 	case vehicle.RadiusUnknown:
 		text = fmt.Sprintf("%s turns at %s, and its bend_radius is not recorded: its bends and its length cannot be told.", n.member(found.Tubes[0]), n.joint(found.Joints[0]))
 	case vehicle.NoDieFits:
 		outside := f.Tubes[found.Tubes[0]].Outside
-		text = fmt.Sprintf("%s cannot be bent: none of the dies is for a tube of %s mm outside.", n.member(found.Tubes[0]), inMillimetres(outside))
+		text = fmt.Sprintf("%s cannot be bent: none of the dies is for a tube of %s mm outside.", n.member(found.Tubes[0]), inMillimetres(outside)) + otherDieWords(f, f.Tubes[found.Tubes[0]])
 	case vehicle.DieImpossible:
 		text = dieWords(f, found)
 	case vehicle.NotchImpossible, vehicle.SizeUnknown, vehicle.RunsStraightOn, vehicle.NotchInBend:
@@ -89,12 +99,21 @@ func findingWords(f *vehicle.Frame, found vehicle.FrameFinding) string {
 	case vehicle.PartUnplaced:
 		text = unplacedWords(f, found.Part)
 	case vehicle.FootWithoutPlace:
-		text = fmt.Sprintf("%s is at no joint that has a place.", Safe(found.Part.Name()))
+		text = footWords(f, found.Part)
 	}
 	if found.Weight == vehicle.StillOpen && (found.Kind == vehicle.LooseJoint || found.Kind == vehicle.EndInTheAir) {
 		text += " What is not written down, or has no place yet, may be there."
 	}
+	if found.Also != nil {
+		text += " Also " + Safe(found.Also.Name()) + ", its image."
+	}
 	return sentence(text)
+}
+
+// placeWords is a place in whole millimetres: forward, left, up.
+func placeWords(at cage.Vector) string {
+	whole := func(metres float64) int { return int(math.Round(1000 * metres)) }
+	return fmt.Sprintf("(%d, %d, %d)", whole(at.X), whole(at.Y), whole(at.Z))
 }
 
 // notchWords says what is with the notch of one tube on another.
@@ -132,10 +151,15 @@ func bendAdvice(f *vehicle.Frame, main, joint int) string {
 	for _, inner := range tube.Through[1 : len(tube.Through)-1] {
 		if _, away := tube.Course.Nearest(f.Joints[inner].At); inner == joint && away > f.Structure.Tolerance {
 			return fmt.Sprintf(" %s bends there, and its arc passes %s mm from the joint: give this tube a joint of its own that lies on the straight or the arc.",
-				sentenceStart(cageNames{f}.tube(main)), inMillimetres(away))
+				sentenceStart(cageNames{f}.tube(main)), inMillimetres(away)) + straightWords(tube, f.Joints[inner].At)
 		}
 	}
 	return ""
+}
+
+// greatestRadius is the greatest bend radius that fits a tube, in millimetres, rounded down.
+func greatestRadius(tube vehicle.FrameTube) string {
+	return oneDecimal(math.Floor(1e4*tube.Course.GreatestRadius()+1e-6) / 10)
 }
 
 // sentenceStart gives a text a capital letter.
@@ -147,9 +171,9 @@ func dieWords(f *vehicle.Frame, found vehicle.FrameFinding) string {
 	short := inMillimetres(fault.Needed - fault.Found)
 	switch fault.Problem {
 	case cage.OtherOutside:
-		return fmt.Sprintf("%s measures %s mm outside, and %s is for %s mm.", tube, inMillimetres(fault.Found), die, inMillimetres(fault.Needed))
+		return fmt.Sprintf("%s measures %s mm outside, and %s is for %s mm.", tube, inMillimetres(fault.Found), die, inMillimetres(fault.Needed)) + otherDieWords(f, f.Tubes[found.Tubes[0]])
 	case cage.OtherRadius:
-		return fmt.Sprintf("%s is to have bends of %s mm radius, and %s bends to %s mm: %s mm apart.", tube, inMillimetres(fault.Found), die, inMillimetres(fault.Needed), inMillimetres(math.Abs(fault.Needed-fault.Found)))
+		return fmt.Sprintf("%s is to have bends of %s mm radius, and %s bends to %s mm: %s mm apart.", tube, inMillimetres(fault.Found), die, inMillimetres(fault.Needed), inMillimetres(math.Abs(fault.Needed-fault.Found))) + otherDieWords(f, f.Tubes[found.Tubes[0]])
 	case cage.TooLittleGrip:
 		return fmt.Sprintf("%s has no more than %s mm of straight at either end, and %s grips %s mm: %s mm are missing. Leave it that much longer and cut it off afterwards.",
 			tube, inMillimetres(fault.Found), die, inMillimetres(fault.Needed), short)

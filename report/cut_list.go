@@ -78,7 +78,7 @@ func (c *cutList) foundRows() [][]string {
 	rows := [][]string{{"Found"}}
 	for _, weight := range []vehicle.Weight{vehicle.CannotBeBuilt, vehicle.StillOpen, vehicle.ToLookAt} {
 		_, word, _ := weightHeading(weight)
-		lines, _ := findingLines(c.frame, c.findings, weight)
+		lines, _ := findingLines(c.frame, c.frame.FindingsOnce(), weight)
 		for _, line := range lines {
 			rows = append(rows, []string{strings.ToLower(word), line})
 		}

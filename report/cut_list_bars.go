@@ -11,7 +11,8 @@ import (
 // saw them, and last of each stock how many bars that takes.
 func (c *cutList) barRows() [][]string {
 	f := c.frame
-	rows := [][]string{{"Bars"}, {"stock", "bar", "bar length mm", "tubes with their long-point length mm, in this order", "rest mm", "remark"}}
+	rows := [][]string{{"Bars"}, {"stock", "bar", "bar length mm", "tubes with their long-point length and cut_allowance mm, in this order", "rest mm", "remark"}}
+	allowance, _ := f.CutAllowance()
 	kerf, ok := f.SawKerf()
 	kerfWords := "saw kerf not recorded, taken as 0"
 	if ok {
@@ -22,7 +23,7 @@ func (c *cutList) barRows() [][]string {
 			var cuts []string
 			for _, cut := range bar.Cuts {
 				tube := f.Tubes[s.Cuts[cut]]
-				cuts = append(cuts, tube.Number+": "+inMillimetres(tube.Lengths().LongPoint))
+				cuts = append(cuts, tube.Number+": "+inMillimetres(tube.Lengths().LongPoint+allowance))
 			}
 			rows = append(rows, []string{stockLabel(s), fmt.Sprint(i + 1), inMillimetres(s.BarLength), strings.Join(cuts, "; "), inMillimetres(bar.Rest), kerfWords})
 		}

@@ -181,7 +181,7 @@ func TestCutListFigures(t *testing.T) {
 	bars := block(t, rows, "Bars")
 	require.Equal(t, "1 bar of 6000.0 mm, the least there can be; 1 bought.", bars[1]["remark"])
 	require.Equal(t, "B", bars[2]["stock"])
-	require.Contains(t, bars[2]["tubes with their long-point length mm, in this order"], "4: "+bar["long-point length mm"])
+	require.Contains(t, bars[2]["tubes with their long-point length and cut_allowance mm, in this order"], "4: "+bar["long-point length mm"])
 	require.Equal(t, "saw kerf 3.0 mm", bars[2]["remark"])
 }
 

@@ -88,7 +88,7 @@ func turnFigure(radians float64) string {
 // remarkKinds are the findings that are said beside the first tube they are about.
 var remarkKinds = []vehicle.FindingKind{
 	vehicle.BendsDoNotFit, vehicle.RadiusUnknown, vehicle.NotchImpossible, vehicle.SizeUnknown,
-	vehicle.RunsStraightOn, vehicle.NotchInBend, vehicle.EndInTheAir, vehicle.DoubledTube,
+	vehicle.RunsStraightOn, vehicle.NotchInBend, vehicle.EndInTheAir, vehicle.DoubledTube, vehicle.ThroughEachOther,
 }
 
 // tubeRemarks are what was found on a tube that matters to who cuts it.
@@ -97,6 +97,11 @@ func (c *cutList) tubeRemarks(number int) []string {
 	for _, found := range c.findings {
 		if len(found.Tubes) > 0 && found.Tubes[0] == number && slices.Contains(remarkKinds, found.Kind) {
 			remarks = append(remarks, findingWords(c.frame, found))
+		}
+	}
+	for which, end := range c.frame.Tubes[number].Ends {
+		for _, words := range endNotes(c.frame, number, which) {
+			remarks = append(remarks, sentence("at "+cageNames{c.frame}.joint(end.Joint)+" it "+words))
 		}
 	}
 	return remarks

@@ -33,6 +33,7 @@ type drawing struct {
 	numbers  []string        // of tubes, as they are drawn
 	letters  []string        // of joints
 	pairs    []string        // of joints: what each has in common with its image's name, may be ""
+	flagged  bool            // some tubes have a flag behind their number
 	listed   [2]bool         // some tubes, some joints have the place in their list for a name
 	courses  [][]cage.Vector // of tubes, as lines of straights; nil for one that cannot be drawn
 	bounds   bounds
@@ -58,7 +59,9 @@ func newDrawing(f *vehicle.Frame, verdicts map[*vehicle.Part]engine.Verdict, h C
 			d.places = append(d.places, joint.At)
 		}
 	}
+	d.takeHeads()
 	d.numbers, d.listed[0] = shortNames(numbers, longestNumber, "T")
+	d.setFlags()
 	d.letters, d.listed[1] = shortNames(letters, longestLetter, "J")
 	return d
 }
@@ -176,6 +179,7 @@ func (d *drawing) drawView(out *svgText, v *view) {
 		at = spot{v.closed[0].x + 1, v.closed[0].bottom() - 2}
 	}
 	out.words(at, smallText, "start", v.title+", "+v.scale.String())
+	drawHelmets(out, v, d)
 	tubes := drawnTubes(v, d)
 	drawTubes(out, tubes, v, d)
 	drawJoints(out, v, d)

@@ -101,6 +101,9 @@ func (d *drawing) key(common scale, within area) *key {
 	k.row(func(out *svgText, at area) { drawCone(out, at) }, "first-angle projection")
 	k.rows = append(k.rows, keyRow{lines: []string{"", ""}, sign: func(out *svgText, at area) { drawBar(out, at, common) }})
 	k.notes = k.wrap("Side, front and plan " + common.String() + " when printed at 100 %. x forward, y left, z up (ISO 8855).")
+	if words := d.overAll(); words != "" {
+		k.notes = append(k.notes, k.wrap(words)...)
+	}
 	if len(counts) > 0 {
 		k.notes = append(k.notes, k.wrap("Where tubes cover each other, the worst verdict shows.")...)
 	}
@@ -135,6 +138,14 @@ func (d *drawing) keyOfLabels(k *key) {
 			l.draw(out)
 		}, "tube, as in the cut list")
 	}
+	if d.flagged {
+		k.row(func(out *svgText, at area) {
+			l := newLabel("7"+tubeFlag, true)
+			l.box = areaAround(spot{at.x + 4, at.middle().y}, l.box.wide, l.box.high)
+			l.anchor = spot{at.x + 11, at.middle().y}
+			l.draw(out)
+		}, "tube that cannot be built as written, see the cut list")
+	}
 	if len(d.frame.Joints) > 0 {
 		k.row(func(out *svgText, at area) {
 			out.put(`<circle cx="%v" cy="%v" r="0.4" fill="#000"/>`, mm(at.x+10), mm(at.middle().y))
@@ -143,6 +154,9 @@ func (d *drawing) keyOfLabels(k *key) {
 	}
 	if len(d.frame.Feet) > 0 {
 		k.row(func(out *svgText, at area) { drawFoot(out, spot{at.x + 10, at.middle().y}) }, "foot")
+	}
+	if d.hasHelmets() {
+		k.row(func(out *svgText, at area) { drawHelmet(out, spot{at.x + 10, at.middle().y}, 1.8) }, "helmet, as a ball")
 	}
 }
 

@@ -153,6 +153,9 @@ func causeLine(cause engine.Cause, verdict engine.Verdict) string {
 	case engine.NotFitted:
 		return "not fitted: " + cause.Text
 	case engine.StatedNone:
+		if cause.Follows {
+			return "there is none: " + cause.Text
+		}
 		return "stated not to exist: " + cause.Text
 	case engine.NoSuchPart:
 		if verdict == engine.NotRecorded {
@@ -180,8 +183,8 @@ func subjectNames(subjects []*engine.SubjectResult) string {
 			continue
 		}
 		thing := named{name: subject.Name}
-		if len(subject.Parts) > 0 {
-			thing.part = subject.Parts[len(subject.Parts)-1]
+		if n := len(subject.Parts); n > 0 && subject.Name == subject.Parts[n-1].Name() {
+			thing.part = subject.Parts[n-1] // several of its type are told in one: "tubes 1 to 3"
 		}
 		things = append(things, thing)
 	}

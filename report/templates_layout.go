@@ -22,6 +22,8 @@ const (
 	linePitch  = 3.9
 	leastBody  = 20.0 // from the straight edge to the bottom of the notch: a wrap to hold on to
 	pieceGap   = 5.0  // between pieces
+
+	mostNoteLines = 5 // of one remark on a piece
 )
 
 // templatePage is a page and the pieces on it.
@@ -95,6 +97,11 @@ func (s *templateSheet) newPiece(t *notchTemplate, part, parts int) *templatePie
 	piece.lines = []string{s.pieceTitle(piece, width)}
 	for _, line := range piece.words() {
 		piece.lines = append(piece.lines, s.wrapped(line, regularType, textType, width, 2)...)
+	}
+	if part == 0 {
+		for _, note := range t.notes {
+			piece.lines = append(piece.lines, s.wrapped(note, regularType, textType, width, mostNoteLines)...)
+		}
 	}
 	piece.width = piece.round() + tabWidth
 	piece.height = piece.body() + t.depth() + stripBelow

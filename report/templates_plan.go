@@ -15,7 +15,8 @@ type notchTemplate struct {
 	notch cage.Notch
 	seam  float64 // p where the edges of the paper meet: the line W along the tube
 	marks []templateMark
-	steps int // so many chords follow the curve closely enough
+	notes []string // what it wants by hand
+	steps int      // so many chords follow the curve closely enough
 }
 
 // templateEnd is one end of a tube, as it is named on paper.
@@ -62,6 +63,9 @@ func planTemplates(s *templateSheet, f *vehicle.Frame) (planned []*notchTemplate
 			}
 			t := &notchTemplate{end: named, notch: end.Seat.Notch, steps: stepsFor(end.Seat.Notch)}
 			t.setMarks(f)
+			for _, words := range endNotes(f, i, which) {
+				t.notes = append(t.notes, sentence(words))
+			}
 			planned = append(planned, t)
 		}
 	}

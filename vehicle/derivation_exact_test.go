@@ -184,6 +184,16 @@ func (e *exactCar) ofCorner(part *Part, name string) (float64, bool) {
 		return c.Straight(at - 1), true
 	case "straight_after":
 		return c.Straight(at), true
+	case "angle_to_vertical", "side_angle_to_vertical", "front_angle_to_vertical":
+		beside := 1
+		if at > 0 {
+			beside = at - 1
+		}
+		way := c.Points[beside].Minus(c.Points[at])
+		across := map[string]float64{
+			"angle_to_vertical": math.Hypot(way.X, way.Y), "side_angle_to_vertical": way.X, "front_angle_to_vertical": way.Y,
+		}
+		return acute(across[name], way.Z), true
 	case "to_foot", "to_foot_surface":
 		var feet []*Part
 		for _, foot := range e.sheet.partsNamed("foot") {

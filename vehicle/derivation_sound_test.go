@@ -94,8 +94,7 @@ func (e *exactCar) check(rt *rapid.T, d *Derivation, seen map[*Particular]bool) 
 			}
 		}
 		isEndOn := strings.Contains(x.Name, "_angle_to_") && exact[i].Low == 0 && exact[i].High > math.Pi/2
-		isAnyRadius := d.Part.Type.Name == "corner" && d.Part.Within.stated("bend_radius").State == Nothing
-		if exact[i] != quantity.Everything && !isEndOn && !isAnyRadius && exact[i].Width() > 1e-7*max(1, math.Abs(want)) {
+		if exact[i] != quantity.Everything && !isEndOn && exact[i].Width() > 1e-7*max(1, math.Abs(want)) {
 			rt.Fatalf("%s of the %s is %v for an exact car", x.Name, d.Part.Name(), exact[i])
 		}
 	}

@@ -3,6 +3,7 @@ package vehicle
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -158,12 +159,14 @@ tube "2" { through = ["a", "c"] }
 		greatest := derived(t, sheet, tube, "greatest_bend_angle")
 		require.Equal(t, want.High == 1, greatest == quantity.Everything, "%s: only of a tube that surely has a bend", offset)
 		require.Equal(t, quantity.Exactly(1), derived(t, sheet, find(t, sheet, "tube", "2"), "straight"))
-		lacks, _ := derivation(sheet, tube, "developed_length")
-		asksRadius := false
-		for _, base := range lacks.From {
-			asksRadius = asksRadius || base.Particular.Name == "bend_radius"
+		asksRadius := func(part *Part, name string) bool {
+			lacks, _ := derivation(sheet, part, name)
+			return slices.ContainsFunc(lacks.From, func(base Base) bool { return base.Particular.Name == "bend_radius" })
 		}
-		require.Equal(t, want.Low == 0, asksRadius, "%s: a straight tube needs no bend radius", offset)
+		require.Equal(t, want.Low == 0, asksRadius(tube, "developed_length"), "%s: a straight tube needs no bend radius", offset)
+		// Tangents at 0.46° are 8 mm long round 2 m.
+		corner := list(t, tube, "corner").Parts[0]
+		require.Equal(t, offset != "0 mm", asksRadius(corner, "straight_before"), offset)
 	}
 }
 
@@ -238,9 +241,18 @@ tube "1" {
 	require.InDelta(t, 2.6203, derived(t, sheet, tube, "mass").Low, 5e-5)
 	require.InDelta(t, 2.6203, derived(t, sheet, tube.Within, "mass").High, 5e-5)
 	require.InDelta(t, 7.5625e-8*210e9, derived(t, sheet, tube, "bending_stiffness").Low, 1)
+	takes := func(part *Part, name string) []string {
+		d, _ := derivation(sheet, part, name)
+		return d.Takes
+	}
+	require.Equal(t, []string{"density of steel: 7850 kg/m3 (EN 10219-2)"}, takes(tube, "mass"))
+	require.Equal(t, []string{"density of steel: 7850 kg/m3 (EN 10219-2)"}, takes(tube.Within, "mass"))
+	require.Equal(t, []string{"elasticity of steel: 210 GPa (EN 1993-1-1)"}, takes(tube, "bending_stiffness"))
+	require.Empty(t, takes(tube, "section_area"))
 	sheet = goodSheet(t, fmt.Sprintf(text, "aluminium alloy"))
 	d, _ := derivation(sheet, find(t, sheet, "tube", "1"), "mass")
 	require.Equal(t, "density", d.From[len(d.From)-1].Particular.Name)
+	require.Empty(t, d.Takes)
 }
 
 func TestDerivationsMayBeWorkedOutAtOnce(t *testing.T) {

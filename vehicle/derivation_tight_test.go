@@ -1,6 +1,7 @@
 package vehicle
 
 import (
+	"flag"
 	"maps"
 	"math"
 	"math/rand/v2"
@@ -13,6 +14,8 @@ import (
 
 	"gapsheet/vehicle/quantity"
 )
+
+var rounds = flag.Int("rounds", 1, "how many times over heavy draws are made; 8 makes them in full")
 
 // tightest is how many times as wide as the hull a derived range may be, and loose are the
 // particulars of which now and then one is wider, with how wide: beside a bend that may be
@@ -83,7 +86,7 @@ func (e *exactCar) improve(part *Part, name string, figures []Base, sign float64
 func TestDerivedRangesAreTight(t *testing.T) {
 	worst, count := map[string]float64{}, 0
 	example := rapid.Custom(func(rt *rapid.T) string { return drawnCage(rt) })
-	for seed := range 5 {
+	for seed := range 5 * *rounds {
 		text := example.Example(seed)
 		sheet := goodSheet(t, text)
 		liesOn, source := liesOnAsRead(sheet), rand.New(rand.NewPCG(uint64(seed), 7))

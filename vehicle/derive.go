@@ -22,6 +22,8 @@ type deriver struct {
 	resting             []cage.Resting
 	unknown             []Base // why there is no structure
 	unknownFeet         []Base // feet of which the joint is not recorded
+	feetAt              []int  // the joints of those of which it is
+	outsides            []Base // by tube: its outside diameter
 	lists               []*PartList
 	names               map[*PartType]map[string]*Particular
 	found               []*Derivation
@@ -62,6 +64,7 @@ func (d *deriver) gather(s *Sheet) {
 			through = d.numbersOf(v.Several)
 		}
 		d.through = append(d.through, through)
+		d.outsides = append(d.outsides, d.measured(tube, "outside", "ordered_outside"))
 	}
 	for _, part := range s.partsNamed("cage") {
 		for i := range part.Lists {
@@ -111,19 +114,18 @@ func (d *deriver) build() {
 		}
 		radii[i], _ = tube.asRead("bend_radius")
 	}
-	var feet []int
 	for _, foot := range d.feet {
 		joint := d.value(foot, "joint").Named
 		if joint == nil {
 			d.unknownFeet = append(d.unknownFeet, d.base(foot, "joint"))
 			continue
 		}
-		feet = append(feet, d.numbers[joint])
+		d.feetAt = append(d.feetAt, d.numbers[joint])
 	}
 	if d.unknown = unknown.list; len(d.unknown) > 0 {
 		return
 	}
-	structure, faults := cage.NewStructure(places, d.through, radii, feet, tolerance)
+	structure, faults := cage.NewStructure(places, d.through, radii, d.feetAt, tolerance)
 	for _, fault := range faults {
 		unknown.put(d.base(d.tubes[fault.At], "through"))
 	}
@@ -134,7 +136,7 @@ func (d *deriver) build() {
 
 // add notes a derivation of particulars of a part.
 func (d *deriver) add(part *Part, from bases, open []*PartList, work Work, gives ...string) {
-	derivation := &Derivation{Part: part, From: from.list, Open: open, Work: work}
+	derivation := &Derivation{Part: part, Gives: make([]*Particular, 0, len(gives)), From: from.list, Open: open, Takes: from.takes, Work: work}
 	for _, name := range gives {
 		derivation.Gives = append(derivation.Gives, d.particular(part.Type, name))
 	}

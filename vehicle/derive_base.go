@@ -9,12 +9,13 @@ import (
 
 // bases gathers what a derivation follows from, each once.
 type bases struct {
-	list []Base
-	at   map[Base]int // only of many
+	list  []Base
+	takes []string     // what is taken for granted beside
+	at    map[Base]int // only of many
 }
 
 // fewBases is up to how many bases a walk through them finds one sooner than a map would.
-const fewBases = 24
+const fewBases = 48
 
 // put returns the number of a base, and adds it where it is not there yet.
 func (b *bases) put(base Base) int {
@@ -39,8 +40,15 @@ func (b *bases) put(base Base) int {
 	return len(b.list) - 1
 }
 
+// take notes what is taken for granted, once.
+func (b *bases) take(text string) {
+	if !slices.Contains(b.takes, text) {
+		b.takes = append(b.takes, text)
+	}
+}
+
 // copy returns a copy that can be added to.
-func (b *bases) copy() bases { return bases{list: slices.Clone(b.list)} }
+func (b *bases) copy() bases { return bases{list: slices.Clone(b.list), takes: slices.Clone(b.takes)} }
 
 // known returns what the sheet says of the bases, in order.
 func (b *bases) known() []quantity.Range {
@@ -103,7 +111,7 @@ type place struct {
 }
 
 // in returns the point within the ranges of its coordinates.
-func (p place) in(from []quantity.Range) cage.Point {
+func (p *place) in(from []quantity.Range) cage.Point {
 	at := cage.Point{X: from[p.x], Y: from[p.y], Z: from[p.z], Reading: p.reading}
 	if p.isMirrored {
 		at.Y, at.Mirrored = at.Y.Negate(), !p.isOwn
@@ -114,8 +122,8 @@ func (p place) in(from []quantity.Range) cage.Point {
 // pointsIn returns several points within the ranges of their coordinates.
 func pointsIn(places []place, from []quantity.Range) []cage.Point {
 	points := make([]cage.Point, 0, len(places))
-	for _, p := range places {
-		points = append(points, p.in(from))
+	for i := range places {
+		points = append(points, places[i].in(from))
 	}
 	return points
 }
@@ -152,6 +160,7 @@ func (d *deriver) placeAt(b *bases, joint int) place {
 // placesAt adds the coordinates of several joints, by their numbers.
 func (d *deriver) placesAt(b *bases, joints []int) []place {
 	places := make([]place, 0, len(joints))
+	b.list = slices.Grow(b.list, 3*len(joints))
 	for _, joint := range joints {
 		places = append(places, d.placeAt(b, joint))
 	}

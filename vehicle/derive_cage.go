@@ -82,21 +82,25 @@ func (d *deriver) sums(part *Part, tubes []*Part, open []*PartList, length, mass
 	}
 	d.add(part, long, open, func(from, gives []quantity.Range) {
 		parts := make([]cage.Weighed, 0, len(lines))
-		for _, line := range lines {
-			parts = append(parts, cage.Weighed{Tube: line.in(from), PerMetre: quantity.Exactly(1)})
+		points := roomFor(lines)
+		for i := range lines {
+			parts = append(parts, cage.Weighed{Tube: points.put(&lines[i], from), PerMetre: quantity.Exactly(1)})
 		}
 		gives[0] = cage.SumOf(parts)
 	}, length)
 
 	var heavy bases
 	var weights []weight
+	var weighedLines []line
 	for _, tube := range tubes {
 		weights = append(weights, d.weighed(&heavy, tube))
+		weighedLines = append(weighedLines, weights[len(weights)-1].line)
 	}
 	d.add(part, heavy, open, func(from, gives []quantity.Range) {
 		parts := make([]cage.Weighed, 0, len(weights))
-		for _, weight := range weights {
-			parts = append(parts, weight.in(from))
+		points := roomFor(weighedLines)
+		for i := range weights {
+			parts = append(parts, cage.Weighed{Tube: points.put(&weighedLines[i], from), PerMetre: weights[i].perMetre(from)})
 		}
 		gives[0] = cage.SumOf(parts)
 	}, mass)

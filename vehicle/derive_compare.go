@@ -49,8 +49,8 @@ func (r *sheetReader) compare(d *Derivation) {
 // agrees reports whether what is stated of a particular can be what follows from others.
 func (x *Particular) agrees(v *Value, derived quantity.Range) bool {
 	switch {
-	case v.State == None:
-		return false
+	case v.State == None, derived == NoSuch:
+		return v.State == None && derived == NoSuch
 	case x.Kind == KindTruth:
 		return !v.Truth && derived.Low <= 0 || v.Truth && derived.High >= 1
 	}
@@ -79,6 +79,9 @@ func (x *Particular) statedText(v *Value) string {
 func (x *Particular) derivedText(derived quantity.Range) string {
 	if x.Kind == KindTruth {
 		return map[bool]string{true: "yes", false: "no"}[derived.Low >= 1]
+	}
+	if derived == NoSuch {
+		return "none"
 	}
 	return derived.In(x.Unit, 1)
 }

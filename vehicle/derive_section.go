@@ -14,24 +14,36 @@ const steelElasticity = 210e9
 // size adds the outside diameter and the wall of a tube: as measured, else as ordered, and
 // where neither is recorded, as it is to be measured.
 func (d *deriver) size(b *bases, part *Part) (outside, wall figure) {
-	return d.outside(b, part), d.measured(b, part, "wall", "ordered_wall")
+	return d.outside(b, part), figure{at: b.put(d.measured(part, "wall", "ordered_wall"))}
 }
 
 func (d *deriver) outside(b *bases, part *Part) figure {
-	return d.measured(b, part, "outside", "ordered_outside")
+	return figure{at: b.put(d.outsides[d.numbers[part]])}
 }
 
-func (d *deriver) measured(b *bases, part *Part, name, ordered string) figure {
+// measured returns a size of a tube as measured, else as ordered.
+func (d *deriver) measured(part *Part, name, ordered string) Base {
 	if !d.saysAny(part, name) && d.saysAny(part, ordered) {
 		name = ordered
 	}
-	return d.figure(b, part, name)
+	return d.base(part, name)
 }
 
-// ofMaterial adds a property of a tube's material that all steels have in common, of which
-// the value is given. Where neither it nor the material is recorded, the material is what
+// ofSteel is a property that all steels have in common.
+type ofSteel struct {
+	name, text string
+	is         float64 // in SI
+}
+
+var (
+	densityOfSteel    = ofSteel{"density", "density of steel: 7850 kg/m3 (EN 10219-2)", steelDensity}
+	elasticityOfSteel = ofSteel{"elasticity", "elasticity of steel: 210 GPa (EN 1993-1-1)", steelElasticity}
+)
+
+// ofMaterial adds a property of a tube's material that all steels have in common. Where neither it nor the material is recorded, the material is what
 // is missing, and the property can be anything plausible.
-func (d *deriver) ofMaterial(b *bases, part *Part, name string, ofSteel float64) figure {
+func (d *deriver) ofMaterial(b *bases, part *Part, steel ofSteel) figure {
+	name := steel.name
 	if d.saysAny(part, name) {
 		return d.figure(b, part, name)
 	}
@@ -43,7 +55,8 @@ func (d *deriver) ofMaterial(b *bases, part *Part, name string, ofSteel float64)
 	case slices.Contains(otherDensity, part.choiceWord("material")):
 		return d.figure(b, part, name)
 	}
-	return fixed(quantity.Exactly(ofSteel))
+	b.take(steel.text)
+	return fixed(quantity.Exactly(steel.is))
 }
 
 // section derives what follows from the size and the material of a tube.
@@ -62,7 +75,7 @@ func (d *deriver) section(part *Part) {
 	}, "section_area", "second_moment", "section_modulus")
 
 	stiff := from.copy()
-	elasticity := d.ofMaterial(&stiff, part, "elasticity", steelElasticity)
+	elasticity := d.ofMaterial(&stiff, part, elasticityOfSteel)
 	d.add(part, stiff, nil, func(from, gives []quantity.Range) {
 		nothing(from, gives)
 		if section, ok := at(from); ok {
@@ -90,14 +103,19 @@ type weight struct {
 func (d *deriver) weighed(b *bases, part *Part) weight {
 	w := weight{line: d.lineOf(b, part)}
 	w.outside, w.wall = d.size(b, part)
-	w.density = d.ofMaterial(b, part, "density", steelDensity)
+	w.density = d.ofMaterial(b, part, densityOfSteel)
 	return w
 }
 
-func (w weight) in(from []quantity.Range) cage.Weighed {
-	perMetre := quantity.Range{High: math.Inf(1)}
-	if area, fault := cage.AreaOf(w.outside.in(from), w.wall.in(from)); fault == nil {
-		perMetre = area.Times(w.density.in(from))
+// perMetre returns the mass of a metre of the tube.
+func (w *weight) perMetre(from []quantity.Range) quantity.Range {
+	area, fault := cage.AreaOf(w.outside.in(from), w.wall.in(from))
+	if fault != nil {
+		return quantity.Range{High: math.Inf(1)}
 	}
-	return cage.Weighed{Tube: w.line.in(from), PerMetre: perMetre}
+	return area.Times(w.density.in(from))
+}
+
+func (w *weight) in(from []quantity.Range) cage.Weighed {
+	return cage.Weighed{Tube: w.line.in(from), PerMetre: w.perMetre(from)}
 }

@@ -121,8 +121,9 @@ func (d *deriver) head(part *Part) {
 	}
 	d.add(part, from, open, func(from, gives []quantity.Range) {
 		tubes, thick := make([]cage.Tube, len(lines)), make([]quantity.Range, len(lines))
-		for i, line := range lines {
-			tubes[i], thick[i] = line.in(from), outsides[i].in(from)
+		points := roomFor(lines)
+		for i := range lines {
+			tubes[i], thick[i] = points.put(&lines[i], from), outsides[i].in(from)
 		}
 		gives[0] = cage.BallClearance(top.in(from), radius.in(from), tubes, thick)
 	}, "clearance")

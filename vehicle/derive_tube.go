@@ -24,13 +24,17 @@ func (d *deriver) tube(part *Part) {
 	d.course(part, d.through[number])
 	d.lengths(part, d.through[number])
 	d.span(part, number)
+	var beside []int
+	if d.structure != nil {
+		beside = d.structure.JointsBeside(number, d.resting)
+	}
 	for _, list := range part.Lists {
 		for _, inner := range list.Parts {
 			switch list.Type.Name {
 			case "corner":
 				d.corner(part, inner, d.through[number])
 			case "end":
-				d.end(part, inner)
+				d.end(part, inner, beside)
 			}
 		}
 	}
@@ -94,18 +98,17 @@ func (d *deriver) anyRadius(part *Part) figure {
 	return fixed(d.particular(part.Type, "bend_radius").Plausible)
 }
 
-// radius adds the bend radius of a tube. One that goes straight on at each of its inner
-// joints within what is recorded needs none: its arcs, if any, save less than a thousandth
-// of a millimetre of the way over the corners, whatever their radius.
-func (d *deriver) radius(b *bases, part *Part, through []int) figure {
+// radius adds the bend radius of a tube. Where none is recorded, one that turns by no more
+// than a limit at each of some of its joints needs none for what is asked.
+func (d *deriver) radius(b *bases, part *Part, joints []int, limit float64) figure {
 	switch v := d.value(part, "bend_radius"); {
-	case v.State == None || len(through) < 3:
+	case v.State == None || len(joints) < 3:
 		return fixed(quantity.Range{})
 	case v.State == Nothing:
 		var own bases
-		places := d.placesAt(&own, through)
+		places := d.placesAt(&own, joints)
 		tube := cage.Tube{Points: pointsIn(places, own.known())}
-		if _, most := tube.Bends(straightWithin); most == 0 {
+		if _, most := tube.Bends(limit); most == 0 {
 			return d.anyRadius(part)
 		}
 	}
@@ -122,10 +125,33 @@ func (l line) in(from []quantity.Range) cage.Tube {
 	return cage.Tube{Points: pointsIn(l.places, from), Radius: l.radius.in(from)}
 }
 
-// lineOf adds the centreline of a tube.
+// room is space for the points of many tubes, taken at once.
+type room []cage.Point
+
+func roomFor(lines []line) room {
+	count := 0
+	for _, l := range lines {
+		count += len(l.places)
+	}
+	return make(room, 0, count)
+}
+
+// put is line.in with its points in the room.
+func (r *room) put(l *line, from []quantity.Range) cage.Tube {
+	first := len(*r)
+	for i := range l.places {
+		*r = append(*r, l.places[i].in(from))
+	}
+	return cage.Tube{Points: (*r)[first:len(*r):len(*r)], Radius: l.radius.in(from)}
+}
+
+// lineOf adds the centreline of a tube. One that goes straight on at each of its inner joints
+// within what is recorded needs no bend radius: its arcs, if any, save less than a thousandth
+// of a millimetre of the way over the corners, and cut them by less than a fiftieth, whatever
+// their radius.
 func (d *deriver) lineOf(b *bases, part *Part) line {
 	through := d.through[d.numbers[part]]
-	return line{d.placesAt(b, through), d.radius(b, part, through)}
+	return line{d.placesAt(b, through), d.radius(b, part, through, straightWithin)}
 }
 
 // lengths derives the lengths and the mass of a tube.

@@ -11,6 +11,7 @@ type Frame struct {
 	Tubes     []FrameTube
 	Feet      []FrameFoot
 	Dies      []FrameDie
+	Heads     []FrameHead
 	Structure *cage.Structure // its tolerance is the greatest of the joints, at least a millimetre
 	Unplaced  []*Part         // tubes and joints without a known place, left out above
 

@@ -23,14 +23,7 @@ const EndRule = "A tube is notched onto the tube that passes its end joint; of s
 // Joints that no tolerance parts are one. A tube thicker than the one it meets, or one that
 // misses it, keeps Onto with the fault of its seat.
 func (f *Frame) findEnds() {
-	same := make([][]int, len(f.Joints)) // by joint: those at its place, itself first
-	for i := range f.Joints {
-		same[i] = []int{i}
-	}
-	for _, pair := range f.looked.SamePlaces {
-		same[pair[0]] = append(same[pair[0]], pair[1])
-		same[pair[1]] = append(same[pair[1]], pair[0])
-	}
+	same := f.samePlaces()
 	resting := make([][]int, len(f.Joints)) // by joint: the tubes it lies on
 	for _, rest := range f.looked.Resting {
 		resting[rest.Joint] = append(resting[rest.Joint], rest.Member)
@@ -45,6 +38,19 @@ func (f *Frame) findEnds() {
 			f.Tubes[i].Ends[k] = end
 		}
 	}
+}
+
+// samePlaces returns by joint those at its place, itself first.
+func (f *Frame) samePlaces() [][]int {
+	same := make([][]int, len(f.Joints))
+	for i := range f.Joints {
+		same[i] = []int{i}
+	}
+	for _, pair := range f.looked.SamePlaces {
+		same[pair[0]] = append(same[pair[0]], pair[1])
+		same[pair[1]] = append(same[pair[1]], pair[0])
+	}
+	return same
 }
 
 // onto returns the tube that a tube is notched onto where it ends at joints of one place,

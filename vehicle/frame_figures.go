@@ -113,6 +113,11 @@ func toleranceOf(joint *Part) float64 {
 	return greatest
 }
 
+// HasTolerance reports whether any coordinate of any joint has a tolerance.
+func (f *Frame) HasTolerance() bool {
+	return slices.ContainsFunc(f.Joints, func(joint FrameJoint) bool { return joint.Part != nil && toleranceOf(joint.Part) > 0 })
+}
+
 // steelDensity is that of steel in kg/m³ (EN 10219-2 and EN 10305-1, from memory).
 const steelDensity = 7850
 

@@ -27,7 +27,10 @@ const (
 	EndInTheAir                         // the tube ends at the joint, and nothing else is there
 	DoubledTube                         // the first tube goes the same way as the second
 	BendsDoNotFit                       // between the two joints, by Fault.Missing
+	ThroughEachOther                    // the two tubes do at At, Away axis to axis, without a joint
+	HeadInTube                          // Part's helmet is inside the tube by Away
 	NotchImpossible                     // of the first tube on the second at the joint; Fault says why
+	LongerThanBars                      // the tube is by Away longer than any bar of its stock
 	DieImpossible                       // DieFault of the tube on Die
 	NoDieFits                           // none of the sheet's dies is for the tube's outside diameter
 	NoTubes                             // the sheet has no tube at all, and does not say that there is no cage
@@ -37,6 +40,10 @@ const (
 	RunsStraightOn                      // the first tube runs along the second at the joint: no notch, cut square
 	NotchInBend                         // the first tube's notch on the second at the joint reaches into its bend
 	SameEnds                            // the two tubes run between the same ends by different ways
+	ImageOnSameSide                     // the first joint, measured by itself, is on the side of the second, whose image it is
+	ImageFarOff                         // the first joint, measured by itself, is Away from the mirror place of the second, its original
+	LabelOfOtherSide                    // the joint is called left and on the right, or the other way round
+	TooFewBars                          // Count more of the stock Part are needed than were bought
 	OnePlace                            // the two joints are at one place
 	FootWithoutPlace                    // Part names no joint with a known place
 )
@@ -48,6 +55,10 @@ type FrameFinding struct {
 	Tubes    []int
 	Joints   []int
 	Part     *Part
+	At       cage.Vector
+	Away     float64 // metres
+	Count    int
+	Also     *Part // of FindingsOnce: the image, tube or joint, that it is said of as well
 	Fault    *cage.Fault
 	Die      *FrameDie
 	DieFault cage.DieFault
@@ -72,6 +83,10 @@ func (f *Frame) Findings() []FrameFinding {
 			}
 		}
 	}
+	found = append(found, f.overlapFindings()...)
+	found = append(found, f.headFindings()...)
+	found = append(found, f.sideFindings()...)
+	found = append(found, f.barFindings()...)
 	if f.isEmpty() {
 		found = append(found, FrameFinding{Kind: NoTubes, Weight: StillOpen})
 	}

@@ -216,7 +216,42 @@ tube "4" {
 	require.InDelta(t, 0.2-2*0.012052, stocks[1].Nesting.Faults[0].Missing, 1e-6)
 	require.Nil(t, stocks[2].Part, "tubes without a stock come last")
 	require.Zero(t, stocks[2].Weighed)
+	require.Contains(t, saidOf(f), said(CannotBeBuilt, LongerThanBars, "4"))
+	bar, rest := stocks[0].TightBar()
+	require.Equal(t, 0, bar)
+	require.InDelta(t, stocks[0].Nesting.Bars[0].Rest, rest, 1e-12)
 	kerf, ok := f.SawKerf()
 	require.True(t, ok)
 	require.InDelta(t, 0.003, kerf, 1e-12)
+}
+
+// What is sawn longer counts when tubes are taken out of bars, and bars that are missing are
+// told.
+func TestCutAllowance(t *testing.T) {
+	sheet := `
+tube_stock "Z" {
+  ordered    = "38 x 2 mm"
+  bar_length = "2.4 m"
+  bars       = 1
+}
+joint "E" { at = ["0 mm", "600 mm", "500 mm"] }
+joint "F" { at = ["0 mm", "-600 mm", "500 mm"] }
+joint "G" { at = ["0 mm", "600 mm", "300 mm"] }
+joint "H" { at = ["0 mm", "-600 mm", "300 mm"] }
+tube "2" {
+  stock   = "Z"
+  through = ["E", "F"]
+}
+tube "3" {
+  stock   = "Z"
+  through = ["G", "H"]
+}
+%s`
+	f := frameOf(t, sheetWith(hoopSheet, sheetWith(sheet, "")))
+	require.Len(t, f.Stocks()[1].Nesting.Bars, 1)
+	require.Empty(t, saidOf(f))
+	f = frameOf(t, sheetWith(hoopSheet, sheetWith(sheet, `cage { cut_allowance = "40 mm" }`)))
+	require.Len(t, f.Stocks()[1].Nesting.Bars, 2, "twice 1175.9 + 40 mm do not go into 2.4 m")
+	require.Equal(t, []string{said(ToLookAt, TooFewBars, "")}, saidOf(f))
+	require.Equal(t, 1, f.Findings()[0].Count)
 }

@@ -13,6 +13,7 @@ func (s *Sheet) Frame() *Frame {
 	f, tolerance := s.placed()
 	f.Build(tolerance)
 	f.findDies()
+	f.Heads = s.heads()
 	return f
 }
 

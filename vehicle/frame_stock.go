@@ -1,6 +1,7 @@
 package vehicle
 
 import (
+	"math"
 	"slices"
 
 	"gapsheet/vehicle/cage"
@@ -77,11 +78,12 @@ func (s *FrameStock) nest(f *Frame) {
 	if s.BarLength == 0 {
 		return
 	}
+	allowance, _ := f.CutAllowance()
 	var lengths []float64
 	for _, number := range s.Tubes {
 		if tube := f.Tubes[number]; tube.Cuttable() {
 			s.Cuts = append(s.Cuts, number)
-			lengths = append(lengths, tube.Lengths().LongPoint)
+			lengths = append(lengths, tube.Lengths().LongPoint+allowance)
 		}
 	}
 	kerf, _ := f.SawKerf()
@@ -94,6 +96,45 @@ func (f *Frame) SawKerf() (float64, bool) {
 		return whole.asRead("saw_kerf")
 	}
 	return 0, false
+}
+
+// CutAllowance returns by how much each tube is sawn longer than its long-point length, in
+// metres, and whether that is recorded.
+func (f *Frame) CutAllowance() (float64, bool) {
+	if whole := f.Cage(); whole != nil {
+		return whole.asRead("cut_allowance")
+	}
+	return 0, false
+}
+
+// TightBar returns the bar of the stock that leaves least over for each tube taken out of it,
+// and how much it leaves in all, in metres; -1 where there is none.
+func (s FrameStock) TightBar() (bar int, rest float64) {
+	bar = -1
+	least := math.Inf(1)
+	for i, use := range s.Nesting.Bars {
+		if each := use.Rest / float64(len(use.Cuts)); each < least {
+			bar, least, rest = i, each, use.Rest
+		}
+	}
+	return bar, rest
+}
+
+// barFindings are the tubes that no bar is long enough for, and the stocks of which too few
+// bars were bought for the way of cutting that was found.
+func (f *Frame) barFindings() []FrameFinding {
+	var found []FrameFinding
+	for _, s := range f.Stocks() {
+		for _, fault := range s.Nesting.Faults {
+			if fault.Problem == cage.CutTooLong {
+				found = append(found, FrameFinding{Kind: LongerThanBars, Tubes: []int{s.Cuts[fault.At]}, Away: fault.Missing})
+			}
+		}
+		if missing := len(s.Nesting.Bars) - s.Bought; s.HasBought && missing > 0 {
+			found = append(found, FrameFinding{Kind: TooFewBars, Weight: ToLookAt, Part: s.Part, Count: missing})
+		}
+	}
+	return found
 }
 
 // Cage returns the part that stands for the cage as a whole; nil where the sheet says

@@ -13,10 +13,10 @@ import (
 )
 
 // The most joints and tubes that a sheet can have. A cage has some fifty of each, and names
-// some two hundred joints.
+// some two hundred joints; the work on pairs of tubes grows with the square of their number.
 const (
-	mostJoints   = 2000
-	mostTubes    = 1000
+	mostJoints   = 1000
+	mostTubes    = 300
 	mostNamed    = 5000  // names in all lists of names together
 	mostAtJoint  = 20    // tubes through one joint
 	mostMeetings = 10000 // at all joints together
@@ -25,8 +25,8 @@ const (
 // isTooLarge reports a sheet with more joints or tubes than a cage has, once; mirror images
 // count.
 func (r *sheetReader) isTooLarge(pages []page) bool {
-	for name, most := range map[string]int{"joint": mostJoints, "tube": mostTubes} {
-		count := 0
+	for i, name := range []string{"joint", "tube"} {
+		most, count := [...]int{mostJoints, mostTubes}[i], 0
 		for _, p := range pages {
 			for _, block := range p.body.Blocks {
 				if block.Type != name {
@@ -197,8 +197,8 @@ func (r *sheetReader) checkCourse(tube *Part) {
 	case r.isToldOfOriginal(tube):
 	case len(short) > 0:
 		r.fault("bend-does-not-fit", radius.Range, "A bend that does not fit", fmt.Sprintf(
-			"Found %s as bend_radius of the %s, but its bends do not fit between its joints: %s. Bend it tighter, or look at the places of those joints.",
-			Quote(radius.Readings[0].Figure.String()), tube.blockName(), strings.Join(short, "; ")))
+			"Found %s as bend_radius of the %s, but its bends do not fit between its joints: %s. Bend it tighter, to %s at most, or look at the places of those joints.",
+			Quote(radius.Readings[0].Figure.String()), tube.blockName(), strings.Join(short, "; "), millimetres(math.Floor(1e4*course.GreatestRadius()+1e-6)/1e4)))
 	case radius.State == None:
 		r.straightOn(tube, course, radius)
 	}

@@ -286,15 +286,15 @@ func TestFarTooManyJointsAreOneMessage(t *testing.T) {
 	require.Nil(t, sheet)
 	require.Len(t, faults, 1)
 	require.Equal(t, Code("cage-too-large"), CodeOf(faults[0]))
-	require.Contains(t, faults[0].Detail, "more than 2000 joints")
+	require.Contains(t, faults[0].Detail, "more than 1000 joints")
 	require.Less(t, time.Since(begin), 5*time.Second)
 
 	text.Reset()
 	text.WriteString("car \"C\" {}\n")
-	for i := range 501 {
+	for i := range 151 {
 		fmt.Fprintf(&text, "tube \"%d\" { mirrored_as = \"m%d\" }\n", i, i)
 	}
 	_, faults = loadText(t, text.String())
 	require.Len(t, faults, 1)
-	require.Contains(t, faults[0].Detail, "more than 1000 tubes, mirror images counted")
+	require.Contains(t, faults[0].Detail, "more than 300 tubes, mirror images counted")
 }

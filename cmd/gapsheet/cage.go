@@ -87,7 +87,7 @@ func (a *app) cage(sheetName string, flags asked, outputs cageOutputs) error {
 		Head: report.CageHeadOf(sheet, book, programVersion()), Frame: sheet.Frame(),
 		Day: request.Day, DayIsToday: today,
 	}
-	cage.Findings = cage.Frame.Findings()
+	cage.Findings = cage.Frame.FindingsOnce()
 	if program != nil {
 		cage.Result = program.Check(program.Car(sheet), request)
 	}

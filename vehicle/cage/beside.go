@@ -7,17 +7,6 @@ import (
 	"gapsheet/vehicle/quantity"
 )
 
-// FeetInOrder returns the joints with a foot, in the order of joints.
-func (s *Structure) FeetInOrder() []int {
-	var feet []int
-	for joint, isFoot := range s.isFoot {
-		if isFoot {
-			feet = append(feet, joint)
-		}
-	}
-	return feet
-}
-
 // Beside returns the members other than the given one that are at a joint: those that go
 // through it, and those that it lies on. Resting is what Structure.Resting found.
 func (s *Structure) Beside(member, joint int, resting []Resting) []int {

@@ -6,57 +6,6 @@ import (
 	"gapsheet/vehicle/quantity"
 )
 
-// DistanceToLine returns the distance of a point from the whole line through a run, in
-// metres. Where the run may have no length, it is bounded by the distance to its first point.
-func DistanceToLine(p Point, line Run) quantity.Range {
-	known := newReadings()
-	place, from, to := known.place(p), known.place(line.From), known.place(line.To)
-	above := Distance(p, line.From).Min(Distance(p, line.To))
-	if known.tooFar {
-		return quantity.Between(0, above.High)
-	}
-	sharp, ok := lineDistance(&place, &from, &to)
-	if !ok {
-		return quantity.Between(0, above.High)
-	}
-	sharp.High = max(sharp.Low, min(sharp.High, above.High))
-	return sharp
-}
-
-// DistanceToRun returns the distance of a point from the nearest place of a run between its
-// ends, in metres.
-func DistanceToRun(p Point, run Run) quantity.Range {
-	known := newReadings()
-	place, from, to := known.place(p), known.place(run.From), known.place(run.To)
-	if known.tooFar {
-		return quantity.Between(0, Distance(p, run.From).Min(Distance(p, run.To)).High)
-	}
-	return pointToSegment(&place, &from, &to)
-}
-
-// DistanceBetween returns the distance between the nearest places of two runs, in metres: 0
-// where they cross.
-func DistanceBetween(a, b Run) quantity.Range {
-	known := newReadings()
-	aFrom, aTo, bFrom, bTo := known.place(a.From), known.place(a.To), known.place(b.From), known.place(b.To)
-	if known.tooFar {
-		return quantity.Between(0, Distance(a.From, b.From).High)
-	}
-	return segmentToSegment(&aFrom, &aTo, &bFrom, &bTo, halvings)
-}
-
-// Clearance returns the distance between the surfaces of two straight tubes with the given
-// outside diameters, in metres; below 0 where they run into each other.
-func Clearance(a Run, outsideA quantity.Range, b Run, outsideB quantity.Range) quantity.Range {
-	return DistanceBetween(a, b).Minus(halfOf(outsideA)).Minus(halfOf(outsideB))
-}
-
-// PointClearance returns the distance of a point from the surface of a straight tube with
-// the given outside diameter, in metres; below 0 within the tube.
-func PointClearance(p Point, run Run, outside quantity.Range) quantity.Range {
-	return DistanceToRun(p, run).Minus(halfOf(outside))
-}
-
 func halfOf(r quantity.Range) quantity.Range { return r.Times(quantity.Exactly(0.5)) }
 
 // apart returns the range of the length of a way of which each coordinate is taken by
@@ -68,6 +17,21 @@ func (a *formVector) apart() quantity.Range {
 		high = math.Hypot(high, a[i].size())
 	}
 	return quantity.Between(low*(1-slack), high*(1+slack))
+}
+
+// sharplyApart is apart of a way of which the coordinates may hang on the same readings, as
+// those of an arc's ends do: met with the length in first-order form.
+func (a *formVector) sharplyApart() quantity.Range {
+	apart := a.apart()
+	direction, ok := a.middle().Unit()
+	if !ok {
+		return apart
+	}
+	length, ok := a.norm(direction)
+	if !ok {
+		return apart
+	}
+	return met(apart, length.asRange())
 }
 
 // lineDistance returns the distance of a place from the line through from and to, and
@@ -109,13 +73,13 @@ func lineDistance(place, from, to *formVector) (quantity.Range, bool) {
 // it is bounded by how far the place is beyond both ends in any one direction, and by the
 // distance to the whole line. Where the foot on the line surely is between the ends, the
 // distance is that to the line; where it surely is before or past them, that to the end.
-func pointToSegment(place, from, to *formVector) quantity.Range {
-	segment := Segment{from.middle(), to.middle()}
-	share, _ := segment.Nearest(place.middle())
+func pointToSegment(place *formVector, part *partOfLine) quantity.Range {
+	from, to := part.from, part.to
+	share, _ := part.asRead().Nearest(place.middle())
 	nearest := from.toward(to, share)
 	off, fromFrom, fromTo := place.minus(&nearest), place.minus(from), place.minus(to)
-	ends := [2]quantity.Range{fromFrom.apart(), fromTo.apart()}
-	above := min(off.apart().High, ends[0].High, ends[1].High)
+	ends := [2]quantity.Range{fromFrom.sharplyApart(), fromTo.sharplyApart()}
+	above := min(off.sharplyApart().High, ends[0].High, ends[1].High)
 
 	way := to.minus(from)
 	past, short := fromFrom.dot(&way), fromTo.dot(&way)
@@ -130,7 +94,7 @@ func pointToSegment(place, from, to *formVector) quantity.Range {
 		beyondFrom, beyondTo := fromFrom.along(normal), fromTo.along(normal)
 		below = max(0, min(beyondFrom.low(), beyondTo.low())*(1-frameError))
 	}
-	if line, ok := lineDistance(place, from, to); ok {
+	if line, ok := lineDistance(place, part.line[0], part.line[1]); ok {
 		below = max(below, line.Low)
 		if past.low() >= 0 && short.high() <= 0 {
 			above = min(above, line.High)

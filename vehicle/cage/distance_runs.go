@@ -12,20 +12,31 @@ const halvings = 4
 // segmentToSegment returns the distance between two segments. Where that is less sharp than
 // the places that are nearest as read are known, as it may be for segments nearly side by
 // side, the longer one is halved, for the distance is the lesser of those of its halves.
-func segmentToSegment(aFrom, aTo, bFrom, bTo *formVector, halvings int) quantity.Range {
-	distance, spread := segmentsApart(aFrom, aTo, bFrom, bTo)
+func segmentToSegment(a, b *partOfLine, halvings int) quantity.Range {
+	distance, spread := segmentsApart(a, b)
 	if halvings == 0 || distance.Width() <= 1.2*spread+closest {
 		return distance
 	}
-	lengthA, lengthB := aFrom.middle().Distance(aTo.middle()), bFrom.middle().Distance(bTo.middle())
-	if lengthA < lengthB {
-		aFrom, aTo, bFrom, bTo = bFrom, bTo, aFrom, aTo
+	if a.asRead().Length() < b.asRead().Length() {
+		a, b = b, a
 	}
-	half := aFrom.toward(aTo, 0.5)
-	first := segmentToSegment(aFrom, &half, bFrom, bTo, halvings-1)
-	second := segmentToSegment(&half, aTo, bFrom, bTo, halvings-1)
+	half := a.from.toward(a.to, 0.5)
+	first := segmentToSegment(&partOfLine{a.from, &half, a.line}, b, halvings-1)
+	second := segmentToSegment(&partOfLine{&half, a.to, a.line}, b, halvings-1)
 	return met(distance, first.Min(second))
 }
+
+// partOfLine is a segment of a line that is known by two points of its own.
+type partOfLine struct {
+	from, to *formVector
+	line     [2]*formVector
+}
+
+func between(from, to *formVector) *partOfLine {
+	return &partOfLine{from, to, [2]*formVector{from, to}}
+}
+
+func (p *partOfLine) asRead() Segment { return Segment{p.from.middle(), p.to.middle()} }
 
 // segmentsApart returns the distance between two segments. From above it is bounded by
 // the distance between any two of their points, such as those that are nearest as read, and
@@ -34,24 +45,20 @@ func segmentToSegment(aFrom, aTo, bFrom, bTo *formVector, halvings int) quantity
 // one of the lines' nearest points surely is not between the ends, the distance is that of an
 // end; else it is no more than that of the lines and how far they may be past the ends. The
 // spread is how much the way between the points that are nearest as read can change.
-func segmentsApart(aFrom, aTo, bFrom, bTo *formVector) (apart quantity.Range, spread float64) {
-	a, b := Segment{aFrom.middle(), aTo.middle()}, Segment{bFrom.middle(), bTo.middle()}
-	share, otherShare, distance := a.NearestTo(b)
-	nearA, nearB := aFrom.toward(aTo, share), bFrom.toward(bTo, otherShare)
+func segmentsApart(a, b *partOfLine) (apart quantity.Range, spread float64) {
+	share, otherShare, distance := a.asRead().NearestTo(b.asRead())
+	nearA, nearB := a.from.toward(a.to, share), b.from.toward(b.to, otherShare)
 	off := nearA.minus(&nearB)
-	ends := pointToSegment(aFrom, bFrom, bTo).
-		Min(pointToSegment(aTo, bFrom, bTo)).
-		Min(pointToSegment(bFrom, aFrom, aTo)).
-		Min(pointToSegment(bTo, aFrom, aTo))
-	above := min(off.apart().High, ends.High)
+	ends := pointToSegment(a.from, b).Min(pointToSegment(a.to, b)).Min(pointToSegment(b.from, a)).Min(pointToSegment(b.to, a))
+	above := min(off.sharplyApart().High, ends.High)
 	below := 0.0
 	spread = 2 * math.Hypot(math.Hypot(off[0].reach(), off[1].reach()), off[2].reach())
 	if normal, ok := off.middle().Unit(); ok && distance > 0 {
 		across := off.along(normal)
 		spread = 2 * across.reach()
-		below = beyond(normal, [2]*formVector{aFrom, aTo}, [2]*formVector{bFrom, bTo})
+		below = beyond(normal, [2]*formVector{a.from, a.to}, [2]*formVector{b.from, b.to})
 	}
-	lines, past, ok := lineToLine(aFrom, aTo, bFrom, bTo)
+	lines, past, ok := lineToLine(a, b)
 	switch {
 	case past.isSurely:
 		below = max(below, ends.Low)
@@ -81,15 +88,21 @@ func beyond(direction Vector, a, b [2]*formVector) float64 {
 // read, the distance is |q3 + (q1 N1 + q2 N2) / N3|, shortened by no more than
 // 1/√(1 + (N1² + N2²) / N3²). As read, q1, q2, N1 and N2 are zero, so that the products are
 // of second order.
-func lineToLine(aFrom, aTo, bFrom, bTo *formVector) (distance quantity.Range, past pastEnds, ok bool) {
-	a, b := Segment{aFrom.middle(), aTo.middle()}, Segment{bFrom.middle(), bTo.middle()}
-	share, otherShare, crosses := a.crossing(b)
-	u, v, w := aTo.minus(aFrom), bTo.minus(bFrom), bFrom.minus(aFrom)
-	if !crosses {
+func lineToLine(a, b *partOfLine) (distance quantity.Range, past pastEnds, ok bool) {
+	if _, _, crosses := a.asRead().crossing(b.asRead()); !crosses {
 		return quantity.Range{}, pastEnds{}, false
 	}
+	u, v, w := a.to.minus(a.from), b.to.minus(b.from), b.from.minus(a.from)
 	normal := u.cross(&v)
 	past = pastEndsOf(&u, &v, &w, &normal)
+
+	aFrom, aTo, bFrom, bTo := a.line[0], a.line[1], b.line[0], b.line[1]
+	share, otherShare, crosses := Segment{aFrom.middle(), aTo.middle()}.crossing(Segment{bFrom.middle(), bTo.middle()})
+	if !crosses {
+		return quantity.Range{}, past, false
+	}
+	u, v = aTo.minus(aFrom), bTo.minus(bFrom)
+	normal = u.cross(&v)
 	f, _ := frameAlong(normal.middle(), u.middle())
 	normal = normal.in(f)
 	inverse, ok := normal[0].inverse()

@@ -74,13 +74,17 @@ func (b box) value(x []float64) float64 {
 
 // hull returns the least and the greatest value over all corners (or as many as 4096 of
 // them), improved by moving one coordinate after the other.
-func (b box) hull(source *rand.Rand) (low, high float64) {
+func (b box) hull(source *rand.Rand) (low, high float64) { return b.hullOf(source, 4096, 1e-4) }
+
+// hullOf is hull over at most so many corners, improved by steps down to the finest share of
+// a coordinate's range.
+func (b box) hullOf(source *rand.Rand, corners int, finest float64) (low, high float64) {
 	n := len(b.ranges)
 	x, best, worst := make([]float64, n), make([]float64, n), make([]float64, n)
 	low, high = math.Inf(1), math.Inf(-1)
-	for corner := range min(1<<n, 4096) {
+	for corner := range min(1<<n, corners) {
 		bits := uint64(corner)
-		if n > 12 {
+		if 1<<n > corners {
 			bits = source.Uint64()
 		}
 		for i, r := range b.ranges {
@@ -104,20 +108,20 @@ func (b box) hull(source *rand.Rand) (low, high float64) {
 		middle[i] = r.Middle()
 	}
 	for _, start := range [][]float64{best, middle} {
-		low = min(low, b.improved(start, 1))
+		low = min(low, b.improved(start, 1, finest))
 	}
 	for _, start := range [][]float64{worst, middle} {
-		high = max(high, -b.improved(start, -1))
+		high = max(high, -b.improved(start, -1, finest))
 	}
 	return low, high
 }
 
 // improved returns the least of sign × value that moving one coordinate after the other
 // reaches from a start.
-func (b box) improved(start []float64, sign float64) float64 {
+func (b box) improved(start []float64, sign, finest float64) float64 {
 	x := append([]float64(nil), start...)
 	least := sign * b.value(x)
-	for step := 1.0; step > 1e-4; step /= 2 {
+	for step := 1.0; step > finest; step /= 2 {
 		for range 3 {
 			before := least
 			for i, r := range b.ranges {
@@ -249,4 +253,11 @@ func drawTurn(source *rand.Rand, v Vector) Vector {
 		angle = math.Pi / 6 * float64(source.IntN(7))
 	}
 	return unit.Turned(normal, angle).Times(drawWay(source).Norm())
+}
+
+// Mirror returns the mirror image of the point on the other side of the car, which is the
+// same reading.
+func (p Point) Mirror() Point {
+	p.Y, p.Mirrored = p.Y.Negate(), !p.Mirrored
+	return p
 }

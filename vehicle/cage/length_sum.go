@@ -25,6 +25,11 @@ func SumOf(tubes []Weighed) quantity.Range {
 	return sum.value()
 }
 
+// notBelowZero cuts off what cannot be of a mass or a length.
+func notBelowZero(r quantity.Range) quantity.Range {
+	return quantity.Range{Low: max(0, r.Low), High: max(0, r.High)}
+}
+
 func (t Tube) nodeLength() quantity.Range {
 	t.Radius = quantity.Range{}
 	return t.developed()

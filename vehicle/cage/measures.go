@@ -6,58 +6,13 @@ import (
 	"gapsheet/vehicle/quantity"
 )
 
-// Measures are the lengths along a tube, in metres.
-type Measures struct {
-	NodeLength quantity.Range   // from point to point, corners and all
-	Developed  quantity.Range   // of the centreline: straights and arcs
-	Bends      []Bend           // of the inner points
-	Straights  []quantity.Range // of each run without its tangents; below 0: so much is missing
-}
-
-// Missing returns by how much the bends do not fit between the points of the tube, in
-// metres: the greatest of 0 and of what each straight is below 0.
-func (m Measures) Missing() quantity.Range {
-	var missing quantity.Range
-	for _, straight := range m.Straights {
-		missing = missing.Max(straight.Negate())
-	}
-	return missing
-}
-
-// SmallestStraight returns the shortest straight between two arcs, or between an arc and an
-// end, and whether there is one.
-func (m Measures) SmallestStraight() (quantity.Range, bool) {
-	if len(m.Straights) == 0 {
-		return quantity.Range{}, false
-	}
-	smallest := m.Straights[0]
-	for _, straight := range m.Straights[1:] {
-		smallest = smallest.Min(straight)
-	}
-	return smallest, true
-}
-
-// Measure returns the lengths along the tube. With β the angle of a bend, its tangents are
-// R tan(β/2) and its arc is R β (elementary geometry), so that it saves R (2 tan(β/2) - β)
-// of the way over the corner. Where a bend may turn straight back, its tangents have no
-// bound. A negative radius counts as 0.
-func (t Tube) Measure() Measures {
-	t = t.numbered()
-	m := Measures{NodeLength: t.nodeLength(), Bends: make([]Bend, 0, t.inner())}
-	for i := range t.inner() {
-		m.Bends = append(m.Bends, t.bend(i))
-	}
-	for run := range max(0, len(t.Points)-1) {
-		m.Straights = append(m.Straights, t.straightLeft(run))
-	}
-	m.Developed = t.developed()
-	return m
-}
-
 // NodeLength returns the way from point to point, corners and all, in metres.
 func (t Tube) NodeLength() quantity.Range { return t.numbered().nodeLength() }
 
-// Developed returns the length of the centreline, straights and arcs, in metres.
+// Developed returns the length of the centreline, straights and arcs, in metres. With β the
+// angle of a bend, its tangents are R tan(β/2) and its arc is R β (elementary geometry), so
+// that it saves R (2 tan(β/2) - β) of the way over the corner. Where a bend may turn straight
+// back, its tangents have no bound. A negative radius counts as 0.
 func (t Tube) Developed() quantity.Range { return t.numbered().developed() }
 
 // StraightLeft returns what the tangents leave of a run (0 is from the first point to the
@@ -72,12 +27,6 @@ func (t Tube) GreatestTurn() quantity.Range {
 		greatest = greatest.Max(t.Turn(i))
 	}
 	return greatest
-}
-
-// bend returns the arc at an inner point.
-func (t Tube) bend(i int) Bend {
-	angle := t.Turn(i)
-	return Bend{Angle: angle, Tangent: t.Radius.Times(halfTangent(angle)), Arc: t.Radius.Times(angle)}
 }
 
 // straightLeft is StraightLeft of a numbered tube.

@@ -23,18 +23,8 @@ type Leaving struct {
 	OnTube bool  // the joint is none of its own and lies on its run between the two of To
 }
 
-// Meetings returns every two members that meet at a joint, in order of joints and members,
-// those that go through it first; their angles are left out. Resting is what
-// Structure.Resting found.
-func (s *Structure) Meetings(resting []Resting) []Meeting {
-	var found []Meeting
-	for joint := range s.Joints {
-		found = append(found, s.MeetingsAt(joint, resting)...)
-	}
-	return found
-}
-
-// MeetingsAt returns those of Meetings at one joint.
+// MeetingsAt returns every two members that meet at a joint, in order of members, those that go
+// through it first. Resting is what Structure.Resting found.
 func (s *Structure) MeetingsAt(joint int, resting []Resting) []Meeting {
 	members := s.Beside(-1, joint, resting)
 	if len(members) < 2 {
@@ -78,11 +68,6 @@ func LeavingOf(through []int, joint int) Leaving {
 		}
 	}
 	return Leaving{To: next}
-}
-
-// AngleOf returns the angle of a meeting, in radians; points are those of all joints.
-func (m *Meeting) AngleOf(points []Point) quantity.Range {
-	return LeastAngle([]Meeting{*m}, points)
 }
 
 // LeastAngle returns the least of the angles of meetings, in radians; Everything where there

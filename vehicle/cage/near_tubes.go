@@ -14,20 +14,10 @@ func DistanceToTube(p Point, t Tube) quantity.Range {
 	return tubesApart(Tube{Points: []Point{p}}, t, piecesNear(p, t))
 }
 
-// PointTubeClearance returns the distance of a point from the surface of a tube with the
-// given outside diameter, in metres: that of a helmet from the hoop. Below 0 is within.
-func PointTubeClearance(p Point, t Tube, outside quantity.Range) quantity.Range {
-	return DistanceToTube(p, t).Minus(halfOf(outside))
-}
-
 // DistanceBetweenTubes returns the distance between the centrelines of two tubes, in metres.
+// Where one is nearest to a bend of the other, the range is now and then up to twice as wide as
+// what the readings can do, for the place on the bend moves with them.
 func DistanceBetweenTubes(a, b Tube) quantity.Range { return tubesApart(a, b, nil) }
-
-// TubeClearance returns the distance between the surfaces of two tubes with the given outside
-// diameters, straights and arcs, in metres; below 0 where they run into each other.
-func TubeClearance(a Tube, outsideA quantity.Range, b Tube, outsideB quantity.Range) quantity.Range {
-	return tubesApart(a, b, nil).Minus(halfOf(outsideA)).Minus(halfOf(outsideB))
-}
 
 // stretch is a part of a tube: a straight, a part of an arc, or a point. As read it is a
 // segment; an arc is never farther from its chord than the bow, and within the ranges the
@@ -160,11 +150,11 @@ func (p pairOfStretches) distance(forms *twoPieces) quantity.Range {
 		way := one[0].minus(&other[0])
 		apart = way.apart()
 	case isPointA:
-		apart = pointToSegment(&one[0], &other[0], &other[1])
+		apart = pointToSegment(&one[0], forms.other.part(&other))
 	case isPointB:
-		apart = pointToSegment(&other[0], &one[0], &one[1])
+		apart = pointToSegment(&other[0], forms.one.part(&one))
 	default:
-		apart = segmentToSegment(&one[0], &one[1], &other[0], &other[1], halvings)
+		apart = segmentToSegment(forms.one.part(&one), forms.other.part(&other), halvings)
 	}
 	bow := p.one.bow + p.other.bow
 	return quantity.Between(max(0, apart.Low-bow, p.low), max(0, min(apart.High+bow, p.high)))

@@ -31,13 +31,6 @@ func Within(v Vector, tolerance float64) Point {
 	return p
 }
 
-// Mirror returns the mirror image of the point on the other side of the car, which is the
-// same reading.
-func (p Point) Mirror() Point {
-	p.Y, p.Mirrored = p.Y.Negate(), !p.Mirrored
-	return p
-}
-
 // Middle returns the middle of each coordinate's range: the reading itself where its
 // tolerance is the same to both sides.
 func (p Point) Middle() Vector { return Vector{p.X.Middle(), p.Y.Middle(), p.Z.Middle()} }

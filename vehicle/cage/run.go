@@ -85,3 +85,19 @@ func steepness(opposite, adjacent quantity.Range) quantity.Range {
 	}
 	return quantity.Atan2(opposite.Abs(), adjacent.Abs())
 }
+
+// Angles are those of a run, from 0 to π/2.
+type Angles struct {
+	ToVertical, ToHorizontal       quantity.Range
+	SideToVertical, SideHorizontal quantity.Range // as seen from the side
+	FrontVertical, FrontHorizontal quantity.Range // as seen from the front
+}
+
+// Angles returns the angles of the run.
+func (r Run) Angles() Angles {
+	return Angles{
+		r.AngleToVertical(), r.AngleToHorizontal(),
+		r.SideViewToVertical(), r.SideViewToHorizontal(),
+		r.FrontViewToVertical(), r.FrontViewToHorizontal(),
+	}
+}

@@ -93,11 +93,6 @@ func (s Section) YieldMoment(yield quantity.Range) quantity.Range {
 	return s.SectionModulus.Times(yield)
 }
 
-// PlasticMoment returns the bending moment at which the whole section has yielded, in N·m.
-func (s Section) PlasticMoment(yield quantity.Range) quantity.Range {
-	return s.PlasticModulus.Times(yield)
-}
-
 // tube is one exact tube, its inside diameter rounded outward.
 type tube struct{ outside, inside quantity.Range }
 

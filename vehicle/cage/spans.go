@@ -3,8 +3,6 @@ package cage
 import (
 	"cmp"
 	"slices"
-
-	"gapsheet/vehicle/quantity"
 )
 
 // Station is a place along a member where something holds it: a foot, or another member.
@@ -58,12 +56,6 @@ func (m Member) onRun(place Vector) (run int, along float64) {
 	return run, along
 }
 
-// Span is a stretch of a member between two stations with nothing to hold it between.
-type Span struct {
-	Through []int          // joints: those of the two stations, and the bends between
-	Length  quantity.Range // from point to point along the member, metres
-}
-
 // Ways returns the stretches of a member between its stations, and at either end the
 // stretch to an end that nothing holds, each as the joints it goes through. A member
 // without stations is one stretch.
@@ -92,30 +84,4 @@ func (s *Structure) Ways(member int, resting []Resting) [][]int {
 		ways = append(ways, append(way, to.Joint))
 	}
 	return ways
-}
-
-// Spans returns the stretches that Ways finds with their lengths.
-func (s *Structure) Spans(member int, points []Point, resting []Resting) []Span {
-	var spans []Span
-	for _, way := range s.Ways(member, resting) {
-		spans = append(spans, Span{way, Tube{Points: pick(points, way)}.NodeLength()})
-	}
-	return spans
-}
-
-func pick(points []Point, joints []int) []Point {
-	picked := make([]Point, 0, len(joints))
-	for _, joint := range joints {
-		picked = append(picked, points[joint])
-	}
-	return picked
-}
-
-// Longest returns the longest of spans; 0 where there is none.
-func Longest(spans []Span) quantity.Range {
-	var longest quantity.Range
-	for _, span := range spans {
-		longest = longest.Max(span.Length)
-	}
-	return longest
 }

@@ -86,6 +86,7 @@ func (t Tube) named(first int) Tube {
 // pieceForms is a straight, an arc or a point in first-order form.
 type pieceForms struct {
 	straight [2]formVector // its ends; of a point both
+	run      [2]formVector // of a straight the points whose line it lies on, bends cut off or not
 	arc      *bendForms    // nil for a straight
 	isPoint  bool
 }
@@ -96,6 +97,16 @@ func (p *pieceForms) ends(from, to float64) [2]formVector {
 		return p.straight
 	}
 	return [2]formVector{p.arc.at(from), p.arc.at(to)}
+}
+
+// part returns the segment between two ends of the piece. That of a run is known by the
+// points of the tube, which hang on less than the ends of what its bends leave of it.
+func (p *pieceForms) part(ends *[2]formVector) *partOfLine {
+	part := between(&ends[0], &ends[1])
+	if p.arc == nil && !p.isPoint {
+		part.line = [2]*formVector{&p.run[0], &p.run[1]}
+	}
+	return part
 }
 
 // formsOf returns a piece of the tube in forms of the given readings.
@@ -109,7 +120,8 @@ func (t Tube) formsOf(known *readings, piece int) (forms pieceForms, ok bool) {
 		bend, ok := t.bendForms(known, t.Points, i+1)
 		return pieceForms{arc: &bend}, ok
 	}
-	forms.straight = [2]formVector{known.place(t.Points[i]), known.place(t.Points[i+1])}
+	forms.run = [2]formVector{known.place(t.Points[i]), known.place(t.Points[i+1])}
+	forms.straight = forms.run
 	for k, at := range []int{i, i + 1} {
 		if at == 0 || at == last || !(t.Radius.High > 0) {
 			continue

@@ -71,15 +71,19 @@ func TestSpansBetweenWhatHoldsATube(t *testing.T) {
 		points = append(points, p)
 	}
 	resting := s.Resting()
-	spans := s.Spans(0, points, resting)
-	require.Len(t, spans, 2, "from the left foot over the top to the diagonal, and on to the right foot")
-	require.Equal(t, [][]int{{0, 1, 2, 4}, {4, 3}}, [][]int{spans[0].Through, spans[1].Through})
-	require.InDelta(t, 1.2+1.2+0.3, spans[0].Length.Middle(), 1e-4)
-	require.InDelta(t, 0.9, spans[1].Length.Middle(), 1e-4)
-	require.InDelta(t, 2.7, Longest(spans).Middle(), 1e-4)
-	require.InDelta(t, 0.002*2, spans[1].Length.Width(), 1e-4)
+	ways := s.Ways(0, resting)
+	require.Equal(t, [][]int{{0, 1, 2, 4}, {4, 3}}, ways, "from the left foot over the top to the diagonal, and on to the right foot")
+	length := func(way []int) float64 {
+		course := Course{}
+		for _, joint := range way {
+			course.Points = append(course.Points, joints[joint])
+		}
+		return course.NodeLength()
+	}
+	require.InDelta(t, 1.2+1.2+0.3, length(ways[0]), 1e-4)
+	require.InDelta(t, 0.9, length(ways[1]), 1e-4)
 	alone, _ := NewStructure(joints[:2], [][]int{{0, 1}}, nil, nil, 0.001)
-	require.Len(t, alone.Spans(0, points, nil), 1)
+	require.Len(t, alone.Ways(0, nil), 1)
 	nearest, away := Nearest(points[4], []Point{points[0], points[3], points[2]})
 	require.Equal(t, 2, nearest)
 	require.InDelta(t, 0.3, away.Middle(), 1e-4)

@@ -16,22 +16,6 @@ type Tube struct {
 	number int // tells tubes of one question apart
 }
 
-// Bend is the arc that stands for an inner point of a tube.
-type Bend struct {
-	Angle   quantity.Range // by which the tube turns, from 0 (straight on) to π, radians
-	Tangent quantity.Range // from the point back and forth to where the arc begins and ends, metres
-	Arc     quantity.Range // length of the arc, metres
-}
-
-// Runs returns the straights from point to point.
-func (t Tube) Runs() []Run {
-	var runs []Run
-	for i := 1; i < len(t.Points); i++ {
-		runs = append(runs, Run{t.Points[i-1], t.Points[i]})
-	}
-	return runs
-}
-
 // Chord returns the straight from the tube's first point to its last. A tube needs a point
 // to have one; without, it is the zero Run.
 func (t Tube) Chord() Run {
@@ -39,22 +23,6 @@ func (t Tube) Chord() Run {
 		return Run{}
 	}
 	return Run{t.Points[0], t.Points[len(t.Points)-1]}
-}
-
-// Check returns what is wrong with the tube as read: too few points, a point that is not
-// finite, two points in a row at one place, a turn straight back, no radius for a bend, a
-// radius whose arcs do not fit between the points (with how much is missing). It is empty
-// where the tube can be drawn.
-func (t Tube) Check() []*Fault {
-	if len(t.Points) < 2 {
-		return []*Fault{{Problem: TooFewPoints}}
-	}
-	for i, p := range t.Points {
-		if !p.isBounded() {
-			return []*Fault{{Problem: NotFinite, At: i}}
-		}
-	}
-	return t.AsRead().Check()
 }
 
 // AsRead returns the course of the tube at the middle of its ranges.
@@ -67,22 +35,6 @@ func (t Tube) AsRead() Course {
 		course.Points = append(course.Points, p.Middle())
 	}
 	return course
-}
-
-// Straight says whether the tube turns by no more than the limit, in radians, at any of its
-// points.
-func (t Tube) Straight(limit float64) quantity.Truth {
-	truth := quantity.Yes
-	for i := range t.inner() {
-		turn := t.Turn(i)
-		switch {
-		case turn.Low > limit:
-			return quantity.No
-		case turn.High > limit:
-			truth = quantity.Open
-		}
-	}
-	return truth
 }
 
 // Turn returns the angle by which the tube turns at its inner point i (0 is the second

@@ -43,15 +43,22 @@ func drawTube(source *rand.Rand, course Course, tolerance float64) Tube {
 	return tube
 }
 
+// straightsOf returns what the tangents leave of each run.
+func straightsOf(tube Tube) (straights []quantity.Range) {
+	for run := range max(0, len(tube.Points)-1) {
+		straights = append(straights, tube.StraightLeft(run))
+	}
+	return straights
+}
+
 func TestMeasuresAreSharpOverRanges(t *testing.T) {
-	var node, developed, straights, tangents tightness
-	kinds := map[string]*tightness{"node length": &node, "developed length": &developed, "straight": &straights, "tangent": &tangents}
+	var node, developed, straights tightness
+	kinds := map[string]*tightness{"node length": &node, "developed length": &developed, "straight": &straights}
 	for _, kind := range kinds {
 		kind.isLength = true
 	}
 	sweep(t, 60, func(source *rand.Rand) {
 		tube := drawTube(source, drawCourse(source, 3+source.IntN(2)), drawTolerance(source))
-		m := tube.Measure()
 		check := func(kind *tightness, got quantity.Range, of func(c Course) float64) {
 			low, high := math.Inf(1), math.Inf(-1)
 			for _, radius := range []float64{tube.Radius.Low, tube.Radius.High} {
@@ -62,17 +69,22 @@ func TestMeasuresAreSharpOverRanges(t *testing.T) {
 			}
 			kind.add(boxOf(question{tube.Points, got, nil}), low, high)
 		}
-		check(&node, m.NodeLength, Course.NodeLength)
-		check(&developed, m.Developed, Course.Developed)
-		i := source.IntN(len(m.Straights))
-		check(&straights, m.Straights[i], func(c Course) float64 { return c.Straight(i) })
-		check(&tangents, m.Bends[0].Tangent, func(c Course) float64 { return c.Radius * math.Tan(c.Turn(0)/2) })
+		check(&node, tube.NodeLength(), Course.NodeLength)
+		check(&developed, tube.Developed(), Course.Developed)
+		i := source.IntN(len(tube.Points) - 1)
+		check(&straights, tube.StraightLeft(i), func(c Course) float64 { return c.Straight(i) })
 	})
 	for name, kind := range kinds {
 		kind.log(t, name)
 		limit := widest
-		if name == "straight" {
+		switch name {
+		case "straight":
 			limit = 1.6 // beside a bend that may be none, its tangent is taken as independent of the length
+		case "developed length":
+			// Of a sharp bend that takes up nearly all of the way between joints, what it saves
+			// grows by as much in second order as the length does in first. One in some hundreds.
+			limit = 2.5
+			require.LessOrEqual(t, kind.over, 1+kind.count/200, "%v", kind.points)
 		}
 		require.LessOrEqual(t, kind.worst, limit, "%s %v", name, kind.points)
 	}
@@ -107,9 +119,8 @@ func TestPolygonOfBendsIsTheCircle(t *testing.T) {
 		for _, p := range points {
 			tube.Points = append(tube.Points, At(p))
 		}
-		m := tube.Measure()
-		require.InDelta(t, course.Developed(), m.Developed.Low, 1e-11)
-		require.InDelta(t, course.Developed(), m.Developed.High, 1e-11)
+		require.InDelta(t, course.Developed(), tube.Developed().Low, 1e-11)
+		require.InDelta(t, course.Developed(), tube.Developed().High, 1e-11)
 	}
 }
 
@@ -128,25 +139,22 @@ func TestHoopByHand(t *testing.T) {
 	hoop := Tube{Radius: quantity.Exactly(0.135), Points: []Point{
 		At(Vector{Y: 0.6}), At(Vector{Y: 0.6, Z: 1.3}), At(Vector{Y: -0.6, Z: 1.3}), At(Vector{Y: -0.6}),
 	}}
-	require.Empty(t, hoop.Check())
-	m := hoop.Measure()
-	require.InDelta(t, 3.8, m.NodeLength.Low, 1e-15)
-	require.InDelta(t, 3.8, m.NodeLength.High, 1e-15)
-	require.InDelta(t, 3.8-2*0.135*(2-math.Pi/2), m.Developed.Low, 1e-12)
-	require.InDelta(t, 0.135, m.Bends[0].Tangent.High, 1e-12)
-	require.InDelta(t, 0.135*math.Pi/2, m.Bends[1].Arc.High, 1e-12)
-	require.InDelta(t, 1.2-0.27, m.Straights[1].Low, 1e-12)
+	require.Empty(t, hoop.AsRead().Check())
+	require.InDelta(t, 3.8, hoop.NodeLength().Low, 1e-15)
+	require.InDelta(t, 3.8, hoop.NodeLength().High, 1e-15)
+	require.InDelta(t, 3.8-2*0.135*(2-math.Pi/2), hoop.Developed().Low, 1e-12)
+	require.InDelta(t, 1.2-0.27, hoop.StraightLeft(1).Low, 1e-12)
 	require.InDelta(t, 3, hoop.RadiusRatio(quantity.Exactly(0.045)).Low, 1e-12)
-	require.Equal(t, quantity.No, hoop.Straight(0.01))
-	require.Zero(t, m.Missing().High)
+	least, most := hoop.Bends(0.01)
+	require.Equal(t, []int{2, 2}, []int{least, most})
 
 	hoop.Radius = quantity.Exactly(0.7)
-	faults := hoop.Check()
+	faults := hoop.AsRead().Check()
 	require.Len(t, faults, 1)
 	require.Equal(t, RadiusTooBig, faults[0].Problem)
 	require.InDelta(t, 0.2, faults[0].Missing, 1e-12)
 	require.EqualError(t, faults[0], "bend radius too big at number 3: 200.0 mm are missing")
-	require.InDelta(t, 0.2, hoop.Measure().Missing().High, 1e-12)
+	require.InDelta(t, -0.2, hoop.StraightLeft(1).Low, 1e-12)
 }
 
 func TestTubesThatCannotBeDrawn(t *testing.T) {
@@ -157,7 +165,12 @@ func TestTubesThatCannotBeDrawn(t *testing.T) {
 		}
 		return points
 	}
-	nan := math.NaN()
+	for _, x := range []float64{math.NaN(), math.Inf(1), 1e300} {
+		faults := Course{Points: []Vector{{}, {X: x}}}.Check()
+		require.Len(t, faults, 1)
+		require.Equal(t, Fault{Problem: NotFinite, At: 1}, *faults[0])
+		require.False(t, math.IsNaN(Tube{Points: at(Vector{}, Vector{X: x})}.Developed().High), "%v", x)
+	}
 	for _, c := range []struct {
 		tube Tube
 		want Problem
@@ -168,20 +181,18 @@ func TestTubesThatCannotBeDrawn(t *testing.T) {
 		{Tube{Points: at(Vector{}, Vector{})}, RepeatedPoint, 1},
 		{Tube{Points: at(Vector{}, Vector{X: 1}, Vector{})}, Reversal, 1},
 		{Tube{Points: at(Vector{}, Vector{X: 1}, Vector{X: 1, Y: 1})}, NoRadius, 1},
-		{Tube{Points: at(Vector{}, Vector{X: nan})}, NotFinite, 1},
 		{Tube{Points: at(Vector{}, Vector{X: 1e300})}, NotFinite, 1},
 		{Tube{Points: at(Vector{}, Vector{X: 1}), Radius: quantity.Exactly(-1)}, NoRadius, 0},
 	} {
-		faults := c.tube.Check()
+		faults := c.tube.AsRead().Check()
 		require.Len(t, faults, 1, "%v", c.want)
 		require.Equal(t, c.want, faults[0].Problem)
 		require.Equal(t, c.at, faults[0].At)
-		m := c.tube.Measure()
-		for _, r := range append(m.Straights, m.NodeLength, m.Developed, m.Missing(), c.tube.GreatestTurn()) {
-			require.False(t, math.IsNaN(r.Low) || math.IsNaN(r.High), "%v: %v", c.want, m)
+		for _, r := range append(straightsOf(c.tube), c.tube.NodeLength(), c.tube.Developed(), c.tube.GreatestTurn()) {
+			require.False(t, math.IsNaN(r.Low) || math.IsNaN(r.High), "%v: %v", c.want, r)
 		}
 	}
 	unknown := Tube{Points: at(Vector{}, Vector{X: 1}, Vector{X: 1, Y: 1}), Radius: quantity.Everything}
-	require.LessOrEqual(t, unknown.Measure().Developed.Low, 1.8)
-	require.InDelta(t, 2, unknown.Measure().Developed.High, 1e-12)
+	require.LessOrEqual(t, unknown.Developed().Low, 1.8)
+	require.InDelta(t, 2, unknown.Developed().High, 1e-12)
 }

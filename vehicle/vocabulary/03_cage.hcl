@@ -134,6 +134,15 @@ part "cage" {
     help      = "Width of the saw cut, for cutting lists."
     how       = "Saw a slot in an offcut, feeler gauges or caliper in the slot."
   }
+  particular "cut_allowance" {
+    kind      = "length"
+    unit      = "mm"
+    plausible = "0 mm to 200 mm"
+    measured  = false
+    stage     = "before cutting"
+    help      = "What is sawn longer than the long-point length for each tube, both ends together."
+    how       = "Decide it with whoever saws and fits: some millimetres to grind on each end, more for the first tube of a kind."
+  }
   particular "mass" {
     kind      = "mass"
     unit      = "kg"

@@ -139,36 +139,64 @@ part "end" {
     how   = "The letter on the drawing where the tube's centreline ends."
   }
   particular "to_foot" {
-    kind      = "length"
-    unit      = "mm"
-    plausible = "0 mm to 9000 mm"
-    derived   = true
-    help      = "Distance to the nearest joint with a foot, axis to axis; 0 where it ends at one."
-    how       = "Steel rule from the middle of the tube's end to the middle of the tube that stands on the foot, at the foot's plate."
+    kind          = "length"
+    unit          = "mm"
+    plausible     = "0 mm to 9000 mm"
+    derived       = true
+    may_be_absent = true
+    help          = "Distance to the nearest joint with a foot, axis to axis; 0 where it ends at one, none where the cage has none."
+    how           = "Steel rule from the middle of the tube's end to the middle of the tube that stands on the foot, at the foot's plate."
   }
   particular "to_foot_surface" {
-    kind      = "length"
-    unit      = "mm"
-    plausible = "0 mm to 9000 mm"
-    derived   = true
-    help      = "Distance to that foot's tube from surface to surface; 0 where they touch."
-    how       = "Steel rule between the two welds' toes, the shortest way."
+    kind          = "length"
+    unit          = "mm"
+    plausible     = "0 mm to 9000 mm"
+    derived       = true
+    may_be_absent = true
+    help          = "The same less half the outside diameter of this tube and of the thickest other one at that foot, not below 0; of a tube welded higher up to the very tube that stands on the foot, how far up it is."
+    how           = "Steel rule between the two welds' toes, the shortest way."
   }
   particular "to_joint" {
-    kind      = "length"
-    unit      = "mm"
-    plausible = "0 mm to 9000 mm"
-    derived   = true
-    help      = "Distance to the nearest joint where two other tubes meet, axis to axis; 0 where it ends at one."
-    how       = "Steel rule between the points where the centrelines meet."
+    kind          = "length"
+    unit          = "mm"
+    plausible     = "0 mm to 9000 mm"
+    derived       = true
+    may_be_absent = true
+    help          = "Distance to the nearest joint where two other tubes meet, axis to axis; 0 where it ends at one, none where the cage has none."
+    how           = "Steel rule between the points where the centrelines meet."
   }
   particular "to_joint_surface" {
-    kind      = "length"
-    unit      = "mm"
-    plausible = "0 mm to 9000 mm"
+    kind          = "length"
+    unit          = "mm"
+    plausible     = "0 mm to 9000 mm"
+    derived       = true
+    may_be_absent = true
+    help          = "Distance to the tubes of that joint from surface to surface; 0 where they touch."
+    how           = "Steel rule between the tubes' surfaces at the shortest gap."
+  }
+  particular "angle_to_vertical" {
+    kind      = "angle"
+    unit      = "deg"
+    plausible = "0 deg to 90 deg"
     derived   = true
-    help      = "Distance to the tubes of that joint from surface to surface; 0 where they touch."
-    how       = "Steel rule between the tubes' surfaces at the shortest gap."
+    help      = "Angle to the vertical of the straight with which the tube leaves this end: the lean of a hoop's leg."
+    how       = "Digital level along the leg below its first bend, twice at right angles; the greater lean."
+  }
+  particular "side_angle_to_vertical" {
+    kind      = "angle"
+    unit      = "deg"
+    plausible = "0 deg to 90 deg"
+    derived   = true
+    help      = "The same angle as seen from the side of the car."
+    how       = "Digital level held fore and aft along the leg below its first bend."
+  }
+  particular "front_angle_to_vertical" {
+    kind      = "angle"
+    unit      = "deg"
+    plausible = "0 deg to 90 deg"
+    derived   = true
+    help      = "The same angle as seen from ahead of the car."
+    how       = "Digital level held across the car along the leg below its first bend."
   }
 }
 
