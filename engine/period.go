@@ -33,25 +33,37 @@ func (k *checker) onDay(c *compiledClause) *ClauseResult {
 // edition that was in force then, or the wording of then in this one. A day that is known to
 // its month or year may fall under several; then the worst of them counts.
 func (k *checker) asAt(c *compiledClause) *ClauseResult {
-	m := k.full
-	saved := m.unsure
-	m.unsure = false
-	days := c.asAt.number(m)
-	known := !m.unsure && !math.IsInf(days.Low, 0) && !math.IsInf(days.High, 0) && k.isRecorded(c)
-	m.unsure = saved
+	days, known := k.rulesOf(c)
 	if !known {
 		return k.dayMissing(c)
 	}
 	var worst *ClauseResult
-	from, until := quantity.Day(days.Low), quantity.Day(days.High)
-	for day := from; day <= until; {
-		next := min(k.editions.until(day, until), k.wording(c, day, until))
+	for _, day := range days {
 		if one := k.byRulesOf(c, day); worst == nil || one.Verdict > worst.Verdict {
 			worst = one
 		}
-		day = next + 1
 	}
 	return worst
+}
+
+// rulesOf are days of the past by whose rules a clause may have to be judged, one for each
+// wording; known is false where the day is not recorded.
+func (k *checker) rulesOf(c *compiledClause) (days []quantity.Day, known bool) {
+	m := k.full
+	saved := m.unsure
+	m.unsure = false
+	at := c.asAt.number(m)
+	known = !m.unsure && !math.IsInf(at.Low, 0) && !math.IsInf(at.High, 0) && k.isRecorded(c)
+	m.unsure = saved
+	if !known {
+		return nil, false
+	}
+	until := quantity.Day(at.High)
+	for day := quantity.Day(at.Low); day <= until; {
+		days = append(days, day)
+		day = min(k.editions.until(day, until), k.wording(c, day, until)) + 1
+	}
+	return days, true
 }
 
 // isRecorded reports whether all that the day hangs on is on the sheet.
@@ -104,6 +116,38 @@ func (k *checker) wording(c *compiledClause, day, last quantity.Day) quantity.Da
 	return last
 }
 
+// under is a checker of another edition for the same day and car.
+func (k *checker) under(edition Edition) *checker {
+	other := edition.Program.checker(edition.Car, k.request)
+	other.editions, other.dates, other.tried = k.editions, k.dates, k.tried
+	for _, t := range k.tried {
+		other.put(t)
+	}
+	return other
+}
+
+// An attempt is a date that is tried in place of the one that a part has, in every edition.
+type attempt struct {
+	part       string // its name
+	particular string
+	cell       cell
+}
+
+// try puts a date in place, here and in all editions that a clause is judged by.
+func (k *checker) try(t attempt) {
+	k.tried = append(k.tried, t)
+	k.put(t)
+}
+
+func (k *checker) put(t attempt) {
+	part := partNamed(k.car.Sheet, t.part)
+	if part == nil {
+		return
+	}
+	at := k.car.cellOf(part, part.Type.Particular(t.particular))
+	k.full.cells[at], k.read.cells[at] = t.cell, t.cell
+}
+
 // byRulesOf works the clause as it stood on a day.
 func (k *checker) byRulesOf(c *compiledClause, day quantity.Day) *ClauseResult {
 	edition, ok := k.editions.inForce(day)
@@ -116,9 +160,7 @@ func (k *checker) byRulesOf(c *compiledClause, day quantity.Day) *ClauseResult {
 	if then == nil {
 		return &ClauseResult{Clause: c.Clause, Note: fmt.Sprintf("edition %s, in force on %s, has no clause of this number then", edition.Program.Book.Edition, day)}
 	}
-	r := k.request
-	other := edition.Program.checker(edition.Car, r)
-	other.editions, other.dates = k.editions, k.dates
+	other := k.under(edition)
 	out := other.worked(edition.Program.numbers[then])
 	out.Clause = c.Clause
 	note := fmt.Sprintf("by edition %s, in force on %s", edition.Program.Book.Edition, day)

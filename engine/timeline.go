@@ -53,15 +53,13 @@ func (k *checker) setDay(day quantity.Day) {
 // cutsOf are the days after from, up to until, on which what a clause comes to may change, and
 // the cells of the dates that it holds against days.
 func (k *checker) cutsOf(c *compiledClause, from, until quantity.Day) (cuts []quantity.Day, dates map[int32]bool) {
-	d := newDayCuts(from, until)
-	m := k.judge(c)
-	d.over(m, from, until)
-	s := newSurvey(true)
-	s.days = d
-	c.applies.survey(m, s)
-	k.surveyDays(c, s, 0)
+	d := k.surveyed(c, from, until)
 	for _, day := range k.bounds(c, from, until) {
 		d.at[day] = true
+	}
+	dates = d.dates
+	if c.asAt != nil {
+		k.cutsOfThen(c, d)
 	}
 	for day := range d.at {
 		if day > from && day <= until {
@@ -69,7 +67,63 @@ func (k *checker) cutsOf(c *compiledClause, from, until quantity.Day) (cuts []qu
 		}
 	}
 	slices.Sort(cuts)
-	return cuts, d.dates
+	return cuts, dates
+}
+
+// surveyed looks for the cuts that the formulas of a clause bring.
+func (k *checker) surveyed(c *compiledClause, from, until quantity.Day) *dayCuts {
+	d := newDayCuts(from, until)
+	m := k.judge(c)
+	d.over(m, from, until)
+	s := newSurvey(true)
+	s.days = d
+	c.applies.survey(m, s)
+	k.surveyDays(c, s, 0)
+	return d
+}
+
+// cutsOfThen adds what a clause that is judged by the rules of another day changes on, in
+// every wording that it may be judged by.
+func (k *checker) cutsOfThen(c *compiledClause, d *dayCuts) {
+	days, _ := k.rulesOf(c)
+	for _, day := range days {
+		edition, ok := k.editions.inForce(day)
+		if !ok {
+			continue
+		}
+		then := edition.Program.Book.ClauseOn(c.Number, day)
+		if then == nil || then == c.Clause {
+			continue
+		}
+		other := k.under(edition)
+		compiled := edition.Program.numbers[then]
+		found := other.surveyed(compiled, d.from, d.until)
+		for cut := range found.at {
+			d.at[cut] = true
+		}
+		for at := range found.dates {
+			if own, ok := k.sameCell(other.car, at); ok {
+				d.dates[own] = true
+			}
+		}
+	}
+}
+
+// sameCell finds the cell of a particular that another edition has in a sheet of its own.
+func (k *checker) sameCell(of *Car, at int32) (own int32, ok bool) {
+	o := &of.origins[at]
+	if o.part == nil || o.particular == nil {
+		return 0, false
+	}
+	part := partNamed(k.car.Sheet, o.part.Name())
+	if part == nil {
+		return 0, false
+	}
+	particular := part.Type.Particular(o.particular.Name)
+	if particular == nil {
+		return 0, false
+	}
+	return k.car.cellOf(part, particular), true
 }
 
 // surveyDays looks for cuts in every subject of a clause.
