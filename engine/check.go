@@ -19,7 +19,7 @@ type checker struct {
 
 	hangs    []*derived // what the clause that is worked reads and may hang on several readings
 	dates    bool       // keep for every subject which dates decided
-	tried    []attempt    // dates that are tried in place of those of the car
+	tried    []attempt  // dates that are tried in place of those of the car
 	editions Editions   // that are given together, for clauses by the rules of another day
 }
 

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"slices"
 
-	"gapsheet/rules"
 	"gapsheet/vehicle/quantity"
 )
 
@@ -58,8 +57,8 @@ func (e Editions) until(from, last quantity.Day) quantity.Day {
 }
 
 // Check works the clauses of the edition in force on the request's day. With an event each
-// day of it is asked of, by the edition in force on the day of its inspection, and every
-// clause is told at its worst.
+// day of it is asked of, by the edition in force on that day, and every clause is told at
+// its worst.
 func (e Editions) Check(r Request) *Result {
 	if r.Event == nil {
 		on := e.On(r.Day)
@@ -89,12 +88,15 @@ func (n standing) of(on Edition) map[*compiledClause]*ClauseResult {
 
 // checkEvent works an event day by day.
 func (e Editions) checkEvent(r Request, already standing) (whole *Result, days []*DayResult) {
-	on := e.On(r.Event.Inspection)
+	before := standing{}
 	var results []*Result
-	before := already.of(on)
 	for _, day := range r.Event.Days() {
 		r.Day = day
-		result := on.Program.check(on.Car, r, e, before)
+		on := e.On(day)
+		if before[on.Car] == nil {
+			before[on.Car] = already.of(on)
+		}
+		result := on.Program.check(on.Car, r, e, before[on.Car])
 		results = append(results, result)
 		days = append(days, &DayResult{Day: day, Worst: result.Worst, Counts: result.Counts})
 	}
@@ -104,28 +106,34 @@ func (e Editions) checkEvent(r Request, already standing) (whole *Result, days [
 // worstOf puts the results of several days together: each clause at its worst, with the days
 // told where it is not so on all.
 func worstOf(results []*Result) *Result {
-	byClause := map[*rules.Clause][]dayOfClause{}
+	byClause := map[string][]dayOfClause{} // by number, which the editions of an event have in common
 	whole := &Result{Book: results[0].Book, Sheet: results[0].Sheet, Request: results[0].Request}
-	chapters := map[*rules.Chapter]*ChapterResult{}
-	var order []*rules.Clause
+	chapters := map[string]*ChapterResult{}
+	type place struct {
+		number  string
+		chapter *ChapterResult
+	}
+	var order []place
 	for _, result := range results {
 		for _, chapter := range result.Chapters {
 			for _, clause := range chapter.Clauses {
-				if byClause[clause.Clause] == nil {
-					order = append(order, clause.Clause)
+				number := clause.Clause.Number
+				if byClause[number] == nil {
+					order = append(order, place{number, chapter})
 				}
-				byClause[clause.Clause] = append(byClause[clause.Clause], dayOfClause{result.Request.Day, clause})
+				byClause[number] = append(byClause[number], dayOfClause{result.Request.Day, clause})
 			}
 		}
 	}
-	for _, clause := range order {
-		chapter := chapters[clause.Chapter]
+	for _, at := range order {
+		number := at.chapter.Chapter.Number
+		chapter := chapters[number]
 		if chapter == nil {
-			chapter = &ChapterResult{Chapter: clause.Chapter}
-			chapters[clause.Chapter] = chapter
+			chapter = &ChapterResult{Chapter: at.chapter.Chapter}
+			chapters[number] = chapter
 			whole.Chapters = append(whole.Chapters, chapter)
 		}
-		one := worstDay(byClause[clause], len(results))
+		one := worstDay(byClause[at.number], len(results))
 		chapter.Clauses = append(chapter.Clauses, one)
 		whole.Count(chapter, one)
 	}
