@@ -143,6 +143,6 @@ inspection "I1" {
 `)
 		return clauseNumbered(p.Check(p.Car(sheet), Request{Day: on(t, "2027-06-01")}), "inspection I1").Note
 	}
-	require.Equal(t, "read 29.9 deg; the sheet says 29.3578 deg, 0.54 deg apart", check(`"-450 mm", "0 mm", "0 mm"`))
+	require.Equal(t, "read 29.9 deg; the sheet says 29.358 deg, 0.54 deg apart", check(`"-450 mm", "0 mm", "0 mm"`))
 	require.Contains(t, check(`"-450 mm +/- 5 mm", "0 mm", "0 mm"`), "; the sheet says 29.36 ± 0.27 deg, 0.54 deg apart")
 }
