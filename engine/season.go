@@ -37,7 +37,7 @@ func WorkSeason(season *vehicle.Season, cars []CarEntries, r Request) *SeasonRes
 		out.Until = max(out.Until, event.Last)
 	}
 	for _, car := range cars {
-		w := &seasonWork{season: out, request: r, car: car, byName: map[string]*DatedPart{}, known: standing{}, clauses: map[*DatedPart][]*rules.Clause{}}
+		w := &seasonWork{season: out, request: r, car: car, byName: map[string]*DatedPart{}, known: standing{}}
 		made := w.events()
 		w.timelines()
 		made.Dated = w.finish()
@@ -55,8 +55,7 @@ type seasonWork struct {
 	dated   []*DatedPart
 	byName  map[string]*DatedPart
 	known   standing
-	clauses map[*DatedPart][]*rules.Clause // that hold its dates against days
-	spans   map[*DatedPart][]Span
+	ways    []*wayIn // each way in which the car is entered, in the order of the events
 }
 
 // events works every event, and what changes between them.
@@ -134,19 +133,19 @@ func (c *Change) isOne(events []*EventResult) bool {
 
 // timelines works every clause over the years, once for each way in which the car is entered.
 func (w *seasonWork) timelines() {
-	w.spans = map[*DatedPart][]Span{}
-	var done []*Car
 	for _, entry := range w.car.Entries {
-		if first := entry.Editions[0].Car; !slices.Contains(done, first) {
-			done = append(done, first)
-			w.timeline(entry.Editions)
+		if w.wayOf(entry) == nil {
+			way := &wayIn{editions: entry.Editions, spans: map[*DatedPart][]Span{}, clauses: map[*DatedPart][]*rules.Clause{}}
+			w.ways = append(w.ways, way)
+			w.timeline(way)
 		}
 	}
 }
 
 // timeline works every clause of all editions, each over the days on which it is the one in
 // force.
-func (w *seasonWork) timeline(editions Editions) {
+func (w *seasonWork) timeline(way *wayIn) {
+	editions := way.editions
 	t := &timeline{editions: editions}
 	last := w.season.Until
 	for from := w.season.From.PlusYears(-yearsBack); from <= last; {
@@ -159,14 +158,14 @@ func (w *seasonWork) timeline(editions Editions) {
 				continue // no date of a part or a paper is held against a day
 			}
 			stretches, dates := t.stretches(k, clause, from, until)
-			w.enter(on.Car, clause.Clause, stretches, dates)
+			w.enter(way, on.Car, clause.Clause, stretches, dates)
 		}
 		from = until + 1
 	}
 }
 
 // enter puts what a clause comes to over the days to the parts whose dates it reads.
-func (w *seasonWork) enter(car *Car, clause *rules.Clause, stretches []stretch, dates map[int32]bool) {
+func (w *seasonWork) enter(way *wayIn, car *Car, clause *rules.Clause, stretches []stretch, dates map[int32]bool) {
 	cells := make([]int32, 0, len(dates))
 	for at := range dates {
 		cells = append(cells, at)
@@ -175,8 +174,8 @@ func (w *seasonWork) enter(car *Car, clause *rules.Clause, stretches []stretch, 
 	for _, at := range cells {
 		if o := &car.origins[at]; o.part != nil && o.value != nil && o.value.State == vehicle.Stated {
 			part := w.partOf(dateOf{part: o.part})
-			if !slices.Contains(w.clauses[part], clause) {
-				w.clauses[part] = append(w.clauses[part], clause)
+			if !slices.Contains(way.clauses[part], clause) {
+				way.clauses[part] = append(way.clauses[part], clause)
 			}
 		}
 	}
@@ -188,7 +187,7 @@ func (w *seasonWork) enter(car *Car, clause *rules.Clause, stretches []stretch, 
 			ended, limit := subject.endedBy()
 			for _, date := range ended {
 				part := w.partOf(date)
-				w.spans[part] = append(w.spans[part], Span{From: s.from, Until: s.until, Verdict: subject.Verdict, Clause: clause, date: date, limit: limit})
+				way.spans[part] = append(way.spans[part], Span{From: s.from, Until: s.until, Verdict: subject.Verdict, Clause: clause, date: date, limit: limit})
 			}
 		}
 	}
@@ -210,8 +209,7 @@ func (w *seasonWork) partOf(of dateOf) *DatedPart {
 // finish works out for every dated part how long it holds.
 func (w *seasonWork) finish() []*DatedPart {
 	for _, d := range w.dated {
-		w.holds(d)
-		w.missed(d)
+		w.settle(d)
 	}
 	return slices.DeleteFunc(w.dated, func(d *DatedPart) bool { return !d.HasLastDay && !d.IsOver && d.isWhole() })
 }

@@ -87,7 +87,7 @@ func (w *seasonWork) carries(d *DatedPart, date quantity.DayRange) bool {
 		for _, day := range entry.Event.Days() {
 			r := w.request
 			r.Event, r.Day = entry.Event, day
-			if !w.holdsOn(d, entry.Editions, date, r) {
+			if !w.holdsOn(d, entry, date, r) {
 				return false
 			}
 		}
@@ -96,19 +96,19 @@ func (w *seasonWork) carries(d *DatedPart, date quantity.DayRange) bool {
 }
 
 // holdsOn reports whether no clause is short for the date on one day.
-func (w *seasonWork) holdsOn(d *DatedPart, editions Editions, date quantity.DayRange, r Request) bool {
-	on := editions.On(r.Event.Inspection)
+func (w *seasonWork) holdsOn(d *DatedPart, entry Entry, date quantity.DayRange, r Request) bool {
+	on := entry.Editions.On(r.Event.Inspection)
 	part := partNamed(on.Car.Sheet, d.Name)
 	if part == nil {
 		return true
 	}
 	k := on.Program.checker(on.Car, r)
-	k.editions, k.dates = editions, true
+	k.editions, k.dates = entry.Editions, true
 	at := on.Car.cellOf(part, part.Type.Particular(d.Particular.Name))
 	for _, m := range []*machine{k.full, k.read} {
 		m.cells[at] = dateCell(date)
 	}
-	for _, clause := range w.clauses[d] {
+	for _, clause := range w.wayOf(entry).clauses[d] {
 		compiled := on.Program.numbers[clause]
 		if compiled == nil {
 			if now := on.Program.Book.ClauseOn(clause.Number, r.Day); now != nil {

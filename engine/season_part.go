@@ -1,16 +1,40 @@
 package engine
 
 import (
+	"cmp"
 	"slices"
 
 	"gapsheet/vehicle"
 	"gapsheet/vehicle/quantity"
 )
 
-// holds works out how long a part holds: from the season's first day on, up to the day
-// before the first on which a clause is not met, or is open, for one of its dates.
-func (w *seasonWork) holds(d *DatedPart) {
-	spans := laidOut(w.spans[d], w.season.From.PlusYears(-yearsBack), w.season.Until)
+// settle works out how long a part holds, by the rules of the first event that it does not
+// last through; where it lasts through all, by those under which it ends first.
+func (w *seasonWork) settle(d *DatedPart) {
+	ways := w.waysOf(d)
+	var chosen *wayIn
+	if entry := w.firstMissed(d); entry != nil {
+		chosen, d.Missed = w.wayOf(*entry), entry.Event
+	} else {
+		chosen = slices.MinFunc(ways, func(a, b *wayIn) int { return cmp.Compare(w.endIn(a, d), w.endIn(b, d)) })
+	}
+	w.holds(d, w.laidOut(chosen, d))
+	if slices.ContainsFunc(ways, func(other *wayIn) bool { return !w.alike(d, chosen, other) }) {
+		d.AsEntered = d.Missed
+		if d.AsEntered == nil {
+			d.AsEntered = w.firstEntered(chosen)
+		}
+	}
+	if d.Missed != nil {
+		d.OrderBy, d.HasOrderBy = d.Missed.Inspection.Plus(-w.season.Season.LeadOf(d.Part.Type)), true
+		w.earliest(d)
+	}
+}
+
+// holds works out how long a part holds by its spans in one way of being entered: from the
+// season's first day on, up to the day before the first on which a clause is not met, or is
+// open, for one of its dates.
+func (w *seasonWork) holds(d *DatedPart, spans []Span) {
 	at := slices.IndexFunc(spans, func(s Span) bool { return s.Until >= w.season.From })
 	if spans[at].isShort() {
 		d.IsOver = true
@@ -28,13 +52,19 @@ func (w *seasonWork) holds(d *DatedPart) {
 		d.LastDay, d.HasLastDay = end.From-1, true
 		d.Uncertain = end.Verdict != Gap
 	}
+	d.Spans = w.fromNow(spans)
+}
+
+// fromNow are spans from the season's first day on.
+func (w *seasonWork) fromNow(spans []Span) []Span {
+	var out []Span
 	for _, s := range spans {
-		if s.Until < w.season.From {
-			continue
+		if s.Until >= w.season.From {
+			s.From = max(s.From, w.season.From)
+			out = append(out, s)
 		}
-		s.From = max(s.From, w.season.From)
-		d.Spans = append(d.Spans, s)
 	}
+	return out
 }
 
 // endsIn tells of the span in which a part does not hold any more.
@@ -88,28 +118,13 @@ func (s Span) same(t Span) bool {
 	return s.Verdict == t.Verdict && s.Clause == t.Clause && s.date == t.date
 }
 
-// missed finds the first event that a part does not last through, by when a new one has to
-// be ordered, and how new it has to be.
-func (w *seasonWork) missed(d *DatedPart) {
-	for _, entry := range w.car.Entries {
-		if entry.Event.Last < w.season.From || d.Paper == "" && !has(entry.Editions[0].Car.Sheet, d.Name) {
-			continue
-		}
-		if slices.ContainsFunc(entry.Event.Days(), d.isShortOn) {
-			d.Missed = entry.Event
-			break
-		}
-	}
-	if d.Missed == nil {
-		return
-	}
-	d.OrderBy, d.HasOrderBy = d.Missed.Inspection.Plus(-w.season.Season.LeadOf(d.Part.Type)), true
-	w.earliest(d)
-}
-
 // isShortOn reports whether a part cannot be shown to hold on a day.
 func (d *DatedPart) isShortOn(day quantity.Day) bool {
-	return slices.ContainsFunc(d.Spans, func(s Span) bool { return s.From <= day && day <= s.Until && s.isShort() })
+	return isShortOn(d.Spans, day)
+}
+
+func isShortOn(spans []Span, day quantity.Day) bool {
+	return slices.ContainsFunc(spans, func(s Span) bool { return s.From <= day && day <= s.Until && s.isShort() })
 }
 
 // has reports whether a sheet has a part of that name.

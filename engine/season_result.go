@@ -63,13 +63,14 @@ type DatedPart struct {
 	Name        string              // "harness driver", "helmet of A. Penrith-Vale"
 	Particular  *vehicle.Particular // whose date ends it, nil where nothing does
 	Renewal     Renewal
-	LastDay     quantity.Day   // the last day on which no clause that reads its dates is a gap
+	LastDay     quantity.Day   // the last day on which no clause that reads its dates is a gap, as the car is entered at Missed
 	HasLastDay  bool           // false: nothing ends it up to SeasonResult.Until
 	IsOver      bool           // it does not hold on SeasonResult.From: LastDay, if HasLastDay, lies before
 	Uncertain   bool           // a date known to its month or year alone: it may end sooner; LastDay is the last that is sure
 	Clause      *rules.Clause  // that ends it
 	Limit       string         // the comparison that ends it, in words
 	Missed      *vehicle.Event // the first event it does not last through, nil
+	AsEntered   *vehicle.Event // by the rules of which event all of this is, nil where those of every event come to the same
 	OrderBy     quantity.Day   // so that it is there by the inspection of Missed
 	HasOrderBy  bool
 	Earliest    quantity.DayRange // earliest date, in the precision of its label, that would carry the whole season

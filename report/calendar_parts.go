@@ -97,8 +97,16 @@ func isOpen(d *engine.DatedPart) bool {
 	})
 }
 
-// endWords say up to when a part holds.
+// endWords say up to when a part holds, and by the rules of which event, where those of
+// another let it end on another day.
 func endWords(d *engine.DatedPart) string {
+	if d.AsEntered == nil {
+		return endDay(d)
+	}
+	return endDay(d) + ", as entered at " + d.AsEntered.Name
+}
+
+func endDay(d *engine.DatedPart) string {
 	switch {
 	case d.IsOver && d.HasLastDay:
 		return "held to " + d.LastDay.String()

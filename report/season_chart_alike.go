@@ -29,14 +29,14 @@ func alikes(dated []*engine.DatedPart) []alike {
 }
 
 // isAlike says whether two parts are told of as one: of one whole, or the gear of a person
-// in several cars. The words of their limits
-// may differ, as those name the part.
+// in several cars. The words of
+// their limits may differ, as those name the part.
 func isAlike(a, b *engine.DatedPart) bool {
 	inOne := a.Part.Within != nil && a.Part.Within.Within != nil && a.Part.Within == b.Part.Within
 	gear := personOf(a.Part) != "" && a.Name == b.Name
 	return (inOne || gear) && a.Part.Type == b.Part.Type && a.Particular == b.Particular && a.Renewal == b.Renewal &&
 		a.HasLastDay == b.HasLastDay && a.LastDay == b.LastDay && a.IsOver == b.IsOver && a.Uncertain == b.Uncertain &&
-		a.Clause == b.Clause && a.Missed == b.Missed && a.HasOrderBy == b.HasOrderBy && a.OrderBy == b.OrderBy &&
+		a.Clause == b.Clause && a.Missed == b.Missed && a.AsEntered == b.AsEntered && a.HasOrderBy == b.HasOrderBy && a.OrderBy == b.OrderBy &&
 		a.HasEarliest == b.HasEarliest && a.Earliest == b.Earliest &&
 		slices.EqualFunc(a.Spans, b.Spans, func(s, t engine.Span) bool {
 			return s.From == t.From && s.Until == t.Until && s.Verdict == t.Verdict && s.Clause == t.Clause

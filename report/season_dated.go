@@ -38,6 +38,9 @@ func (s *Season) writeDated(p *page) {
 			text += endWords(d)
 		default:
 			text += "nothing ends it up to " + s.Result.Until.String()
+			if d.AsEntered != nil {
+				text += ", as entered at " + d.AsEntered.Name
+			}
 		}
 		if d.Clause != nil {
 			text += "; ended by " + s.clauseWords(d.Clause)

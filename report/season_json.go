@@ -135,6 +135,9 @@ func (s *Season) jsonPart(d datedThing) jsonDated {
 	if d.Missed != nil {
 		written.Missed = d.Missed.Name
 	}
+	if d.AsEntered != nil {
+		written.AsEntered = d.AsEntered.Name
+	}
 	if d.HasOrderBy {
 		written.OrderBy = d.OrderBy.String()
 	}

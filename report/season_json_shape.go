@@ -95,6 +95,7 @@ type jsonDated struct {
 	Clause     *jsonEnding `json:"clause"`
 	Limit      string      `json:"limit"`
 	Missed     string      `json:"missed"`
+	AsEntered  string      `json:"as_entered"`
 	LeadDays   int64       `json:"lead_days"`
 	OrderBy    string      `json:"order_by"`
 	Earliest   string      `json:"earliest"`
