@@ -32,6 +32,8 @@ type LogbookNote struct {
 	ClearedBy string       // who; "" exactly where it is not cleared
 	IsCleared bool
 	Range     hcl.Range // of the block's header
+
+	eventAt hcl.Range // where Event is written
 }
 
 // Inspection is what an official technical inspection said of one thing.
@@ -50,7 +52,8 @@ type Inspection struct {
 	Note            string
 	Range           hcl.Range
 
-	gear *gearNamed // that Subject is about, nil for anything else
+	gear    *gearNamed // that Subject is about, nil for anything else
+	eventAt hcl.Range  // where Event is written
 }
 
 // Outcome is what an inspection said.
@@ -94,7 +97,8 @@ type Incident struct {
 	Note         string
 	Range        hcl.Range
 
-	gear []gearNamed // of the crew, among what was loaded
+	gear    []gearNamed // of the crew, among what was loaded
+	eventAt hcl.Range   // where Event is written
 }
 
 // Dispensation is a paper that lets a car off a clause.
@@ -117,7 +121,8 @@ type Dispensation struct {
 	Note        string
 	Range       hcl.Range
 
-	gear *gearNamed // that Subject is about, nil for anything else
+	gear     *gearNamed  // that Subject is about, nil for anything else
+	eventsAt []hcl.Range // where each of Events is written
 }
 
 // Condition is a formula over the car, as it is written.

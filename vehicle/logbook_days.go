@@ -101,15 +101,6 @@ func (k *keys) proseWanted(key, how string) string {
 	return text
 }
 
-// namesOnce reads a list of names, none of them twice; none where it is not given.
-func (k *keys) namesOnce(key string) []string {
-	var names []string
-	for _, t := range k.listOnce(key) {
-		names = append(names, t.text)
-	}
-	return names
-}
-
 // mostListed is how many names a list of a paper or an event can have.
 const mostListed = 500
 

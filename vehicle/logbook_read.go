@@ -73,7 +73,8 @@ func (r *sheetReader) logbook() {
 // logbookNote reads what an inspector wrote into the log book.
 func (k *keys) logbookNote(label string) *LogbookNote {
 	n := &LogbookNote{Label: label, Range: k.header()}
-	n.Event, n.Clause = k.text("event").text, k.text("clause").text
+	event := k.text("event")
+	n.Event, n.eventAt, n.Clause = event.text, event.all, k.text("clause").text
 	written := k.dayWanted("day", "It is the day on which the note was written.")
 	n.Text = k.proseWanted("text", "as the inspector wrote it")
 	before, fixed := k.day("before"), k.day("fixed")
@@ -93,7 +94,8 @@ func (k *keys) logbookNote(label string) *LogbookNote {
 // inspection reads what an official inspection said.
 func (r *sheetReader) inspection(k *keys, label string) *Inspection {
 	n := &Inspection{Label: label, Range: k.header()}
-	n.Event, n.Clause = k.text("event").text, k.text("clause").text
+	event := k.text("event")
+	n.Event, n.eventAt, n.Clause = event.text, event.all, k.text("clause").text
 	n.Day = k.dayWanted("day", "").day
 	n.Subject, n.SubjectPart, n.gear = r.subject(k)
 	n.Outcome = k.outcome()
@@ -155,7 +157,8 @@ func (k *keys) theirReading(n *Inspection) {
 // incident reads what happened to the car, and which parts it loaded.
 func (r *sheetReader) incident(k *keys, label string) *Incident {
 	n := &Incident{Label: label, Range: k.header()}
-	n.Event, n.Hit = k.text("event").text, k.text("hit").text
+	event := k.text("event")
+	n.Event, n.eventAt, n.Hit = event.text, event.all, k.text("hit").text
 	day := k.dayWanted("day", "")
 	inspected, by := k.together("inspected", "inspected_by")
 	n.Day, n.Inspected, n.InspectedBy, n.HasInspected = day.day, inspected.day, by, inspected.is && by != ""
@@ -173,7 +176,9 @@ func (r *sheetReader) dispensation(k *keys, label string) *Dispensation {
 	n.Subject, n.SubjectPart, n.gear = r.subject(k)
 	n.GrantedBy = k.wanted("granted_by", "the club's safety delegate", "").text
 	n.Reference, n.Chassis, n.LogBook = k.text("reference").text, k.text("chassis").text, k.text("log_book").text
-	n.Events = k.namesOnce("events")
+	for _, event := range k.listOnce("events") {
+		n.Events, n.eventsAt = append(n.Events, event.text), append(n.eventsAt, event.all)
+	}
 	from, until := k.day("from"), k.day("until")
 	n.From, n.HasFrom, n.Until, n.HasUntil = from.day, from.is, until.day, until.is
 	k.inOrder(from, until, "it did not hold yet on that day")

@@ -161,10 +161,10 @@ func (w *wearing) subject(before *Part, g *gearNamed) *Part {
 	return meant[0]
 }
 
-// Strangers warns of gear that the log book of a sheet says to be loaded, of people whom
-// the season does not have. It is taken for everyone's.
+// Strangers warns of what the log book of a sheet names and the season does not have: events,
+// and people whose gear it says to be loaded. Such gear is taken for everyone's.
 func (s *Season) Strangers(sheet *Sheet) hcl.Diagnostics {
-	var faults hcl.Diagnostics
+	faults := s.strangeEvents(sheet.Logbook)
 	crew := sheet.Vocabulary.Type("crew_member")
 	for _, incident := range sheet.Logbook.Incidents {
 		for _, g := range incident.gear {

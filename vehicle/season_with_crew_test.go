@@ -1,6 +1,8 @@
 package vehicle
 
 import (
+	"fmt"
+	"strings"
 	"testing"
 	"testing/fstest"
 
@@ -226,4 +228,57 @@ incident "bank" {
 	require.False(t, warned.HasErrors())
 	require.Equal(t, 4, warned[0].Subject.Start.Line)
 	require.Contains(t, warned[0].Detail, "A. Penrith-Vole")
+}
+
+// TestEventsThatTheSeasonDoesNotHaveAreTold holds a warning at the line of each, with the name
+// that was most likely meant, and none for papers of another season.
+func TestEventsThatTheSeasonDoesNotHaveAreTold(t *testing.T) {
+	season := goodSeason(t, fullSeason)
+	known := season.Events[0]
+	slip := strings.Replace(known.Name, "e", "a", 1)
+	require.NotEqual(t, known.Name, slip)
+	text := fmt.Sprintf(`car "Tessel 16" {}
+logbook_note "N1" {
+  event = %[1]q
+  day   = %[3]q
+  text  = "Dent."
+}
+inspection "I1" {
+  event   = "Another Thing Entirely"
+  day     = %[3]q
+  outcome = "accepted"
+}
+incident "bank" {
+  event  = %[1]q
+  day    = "2020-05-01"
+  loaded = ["helmet"]
+}
+dispensation "D1" {
+  clause     = "4.1"
+  granted_by = "K. Harrowgate"
+  events     = [%[2]q, %[1]q]
+}
+inspection "I2" {
+  event   = "Another Thing Entirely"
+  day     = "2020-05-01"
+  outcome = "accepted"
+}
+inspection "I3" {
+  event   = %[2]q
+  day     = %[3]q
+  outcome = "accepted"
+}
+`, slip, strings.ToUpper(known.Name), known.First.String())
+	sheet, faults := Load(fstest.MapFS{"a.hcl": {Data: []byte(text)}}, "a.hcl", "a.hcl", BuiltIn(), Options{})
+	require.Empty(t, faults)
+	warned := season.Strangers(sheet)
+	require.False(t, warned.HasErrors())
+	var lines []int
+	for _, w := range warned {
+		lines = append(lines, w.Subject.Start.Line)
+	}
+	require.Equal(t, []int{3, 8, 13, 20}, lines)
+	require.Contains(t, warned[0].Detail, "Did you mean "+Quote(known.Name)+"?")
+	require.NotContains(t, warned[1].Detail, "Did you mean")
+	require.Contains(t, warned[3].Detail, "one of the events of the dispensation \"D1\"")
 }
