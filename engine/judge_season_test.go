@@ -88,19 +88,45 @@ func drawOnDays(r *rand.Rand, depth int) string {
 	}
 }
 
-// drawDatedBook draws a rulebook of clauses that read days, some in force for a time only.
-func drawDatedBook(r *rand.Rand) string {
+// drawDatedBooks draws one or two editions of a rulebook of clauses that read days, some in
+// force for a time only, some in successive wordings, some by the rules of another day.
+func drawDatedBooks(r *rand.Rand) []string {
+	if r.IntN(2) == 0 {
+		return []string{drawDatedBook(r, "")}
+	}
+	change := fmt.Sprintf("%d-%02d", 2024+r.IntN(8), 1+r.IntN(12))
+	return []string{
+		drawDatedBook(r, "  in_force = \"2020-01-01\"\n  until = \""+change+"-09\"\n"),
+		drawDatedBook(r, "  in_force = \""+change+"-10\"\n"),
+	}
+}
+
+// drawDatedBook draws one edition.
+func drawDatedBook(r *rand.Rand, period string) string {
 	var b strings.Builder
-	b.WriteString("rulebook \"Drawn\" {\n  edition = \"1\"\n}\nchapter \"1\" {\n  title = \"One\"\n")
+	fmt.Fprintf(&b, "rulebook \"Drawn\" {\n  edition = \"1\"\n%s}\nchapter \"1\" {\n  title = \"One\"\n", period)
 	for i := range 3 {
 		fmt.Fprintf(&b, "  clause \"1.%d\" {\n    title = \"One\"\n    concern = \"safety\"\n    demand = \"%s\"\n", i+1, drawOnDays(r, r.IntN(3)))
-		if r.IntN(3) == 0 {
+		if period == "" && r.IntN(3) == 0 {
 			fmt.Fprintf(&b, "    from = \"%d-%02d-15\"\n", 2024+r.IntN(4), 1+r.IntN(12))
 		}
-		if r.IntN(3) == 0 {
+		if period == "" && r.IntN(3) == 0 {
 			fmt.Fprintf(&b, "    until = \"%d-%02d-15\"\n", 2029+r.IntN(4), 1+r.IntN(12))
 		}
+		if r.IntN(4) == 0 {
+			b.WriteString("    as_at = \"seat['driver'].not_after\"\n")
+		}
 		b.WriteString("  }\n")
+	}
+	if period == "" {
+		change := 2025 + r.IntN(6)
+		for _, days := range []string{fmt.Sprintf("until = \"%d-03-31\"", change), fmt.Sprintf("from = \"%d-04-01\"", change)} {
+			fmt.Fprintf(&b, "  clause \"1.7\" {\n    title = \"Wording\"\n    concern = \"safety\"\n    %s\n    demand = \"%s\"\n", days, drawOnDays(r, 1))
+			if r.IntN(2) == 0 {
+				b.WriteString("    as_at = \"seat['driver'].not_after\"\n")
+			}
+			b.WriteString("  }\n")
+		}
 	}
 	fmt.Fprintf(&b, "  clause \"1.9\" {\n    title = \"Each\"\n    concern = \"safety\"\n    across = \"strap in harness['driver'].straps\"\n    where = \"recorded(strap.first_used)\"\n    demand = \"on <= end_of_label(years_after(strap.first_used, %d))\"\n  }\n}\n", 1+r.IntN(6))
 	return b.String()
@@ -118,40 +144,66 @@ func outcomeOf(c *ClauseResult) string {
 	return text
 }
 
+// drawnEditions are editions of a rulebook with a car each.
+func drawnEditions(t *sitting, books []string, sheet string) Editions {
+	var all []Edition
+	for _, text := range books {
+		p := programOf(t, text)
+		all = append(all, Edition{p, p.Car(sheetOf(t, sheet))})
+	}
+	return NewEditions(all...)
+}
+
 // TestJudgeStretches holds stretches of days against a check on every single day of ten
-// years, on drawn rulebooks and sheets, and the evaluations that they take.
+// years, on drawn editions and sheets, and the evaluations that they take.
 func TestJudgeStretches(t *testing.T) {
 	t.Parallel()
 	s := sit(t)
 	from, _ := quantity.CivilDay(2024, 3, 1)
-	until := from.PlusYears(10)
+	last := from.PlusYears(10)
 	s.draws(1, func(r *rand.Rand, seed uint64) {
-		text, sheetText := drawDatedBook(r), drawDated(r)
-		p := programOf(s, text)
-		car := p.Car(sheetOf(s, sheetText))
-		for _, clause := range p.clauses {
-			line := &timeline{editions: Editions{{p, car}}}
-			k := p.checker(car, Request{})
-			k.editions = line.editions
-			stretches, _ := line.stretches(k, clause, from, until)
-			if line.evaluations > 2*line.cuts+2 {
-				s.fail("seed %d: %d evaluations for %d cuts", seed, line.evaluations, line.cuts)
-			}
-			s.count("clauses")
-			day, single := from, p.checker(car, Request{})
-			single.editions = line.editions
-			for _, stretch := range stretches {
-				want := outcomeOf(stretch.result)
-				for ; day <= stretch.until; day++ {
-					s.count("days")
-					single.setDay(day)
-					if got := outcomeOf(single.onDay(clause)); got != want {
-						s.fail("seed %d: clause %s comes on %s to %q, in its stretch to %q\n%s\n%s", seed, clause.Number, day, got, want, text, sheetText)
-						return
-					}
+		books, sheet := drawDatedBooks(r), drawDated(r)
+		editions := drawnEditions(s, books, sheet)
+		for begin := from; begin <= last; {
+			until := editions.until(begin, last)
+			on := editions.On(begin)
+			for _, clause := range on.Program.clauses {
+				if found := heldByTheDay(s, editions, on, clause, begin, until); found != "" {
+					s.fail("seed %d: %s\n%s\n%s", seed, found, strings.Join(books, "\n"), sheet)
+					return
 				}
 			}
-			require.Equal(s, until+1, day, "the stretches leave no day out")
+			begin = until + 1
 		}
 	})
+}
+
+// heldByTheDay says on which day a stretch of a clause is not what the clause comes to, ""
+// where it is so on all.
+func heldByTheDay(s *sitting, editions Editions, on Edition, clause *compiledClause, from, until quantity.Day) string {
+	line := &timeline{editions: editions}
+	k, single := on.Program.checker(on.Car, Request{}), on.Program.checker(on.Car, Request{})
+	k.editions, single.editions = editions, editions
+	stretches, _ := line.stretches(k, clause, from, until)
+	if line.evaluations > 2*line.cuts+2 {
+		return fmt.Sprintf("%d evaluations for %d cuts", line.evaluations, line.cuts)
+	}
+	s.count("clauses")
+	day := from
+	for _, stretch := range stretches {
+		want := outcomeOf(stretch.result)
+		for ; day <= stretch.until; day++ {
+			s.count("days")
+			single.setDay(day)
+			var one *ClauseResult
+			if single.stands(clause.Clause) {
+				one = single.onDay(clause)
+			}
+			if got := outcomeOf(one); got != want {
+				return fmt.Sprintf("clause %s comes on %s to %q, in its stretch to %q", clause.Number, day, got, want)
+			}
+		}
+	}
+	require.Equal(s, until+1, day, "the stretches leave no day out")
+	return ""
 }
