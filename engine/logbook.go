@@ -119,9 +119,6 @@ func (k *checker) besidePapers(c *compiledClause, out *ClauseResult) {
 		}
 	}
 	k.refusalsBeside(c, out)
-	if c.mentions.days {
-		k.incidentsBeside(out)
-	}
 	k.pardon(c, out)
 }
 

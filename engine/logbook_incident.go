@@ -1,7 +1,6 @@
 package engine
 
 import (
-	"slices"
 	"strings"
 
 	"gapsheet/rules"
@@ -56,33 +55,4 @@ func (k *checker) loaded(n *vehicle.Incident, s *SubjectResult) *SubjectResult {
 // isInspected reports whether what an incident loaded has been looked at by the day.
 func (k *checker) isInspected(n *vehicle.Incident) bool {
 	return n.HasInspected && n.Inspected <= k.request.Day
-}
-
-// incidentsBeside notes on the subjects of a clause about dates that an incident loaded them,
-// or what they belong to.
-func (k *checker) incidentsBeside(out *ClauseResult) {
-	for _, n := range k.car.log.papers.Incidents {
-		if n.Day > k.request.Day || k.isInspected(n) {
-			continue
-		}
-		var names []string
-		for _, p := range n.Loaded {
-			names = append(names, p.Name())
-		}
-		for _, s := range out.Subjects {
-			if slices.ContainsFunc(s.Parts, func(p *vehicle.Part) bool { return isOneOf(p, names) }) {
-				s.Notes = append(s.Notes, "loaded in the incident "+n.Label+" on "+n.Day.String()+": "+noteReinspect)
-			}
-		}
-	}
-}
-
-// isOneOf reports whether a part, or one that it belongs to, has one of the names.
-func isOneOf(p *vehicle.Part, names []string) bool {
-	for ; p != nil && p.Within != nil; p = p.Within {
-		if slices.Contains(names, p.Name()) {
-			return true
-		}
-	}
-	return false
 }

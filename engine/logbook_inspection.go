@@ -65,7 +65,8 @@ func (k *checker) inspectionInLog(clause *rules.Clause, at int, result *Result) 
 	return nil
 }
 
-// refusalInLog is a refusal that has not been taken back.
+// refusalInLog is a refusal that has not been taken back. What its clause comes to by itself is
+// counted there, not here a second time.
 func (k *checker) refusalInLog(clause *rules.Clause, n *vehicle.Inspection, result *Result, reading string) *ClauseResult {
 	s := &SubjectResult{Verdict: ByEye, Place: n.Range}
 	if reading != "" {
@@ -82,7 +83,6 @@ func (k *checker) refusalInLog(clause *rules.Clause, n *vehicle.Inspection, resu
 		s.Notes = append(s.Notes, "clause "+n.Clause+" was not worked: show what was done")
 	default:
 		verdict := now.verdictOn(n)
-		s.Verdict = s.Verdict.Worse(verdict)
 		if verdict <= ByEye {
 			s.Notes = append(s.Notes, "clause "+n.Clause+" says now: "+verdict.String()+"; show what was done")
 		} else {

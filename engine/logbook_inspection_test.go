@@ -56,7 +56,7 @@ func TestRefusalByDay(t *testing.T) {
 	}
 }
 
-func TestRefusalIsNeverBetterThanItsClause(t *testing.T) {
+func TestRefusalCountsNoGapTwice(t *testing.T) {
 	r := checkedOn(t, `inspection "I1" {
   day     = "2027-05-16"
   clause  = "4.1"
@@ -80,11 +80,14 @@ inspection "I4" {
   outcome = "refused"
 }
 `, "2027-06-01", nil)
-	require.Equal(t, Gap, clauseNumbered(r, "inspection I1").Verdict)
+	require.Equal(t, Gap, clauseNumbered(r, "4.1").Verdict)
+	require.Equal(t, ByEye, clauseNumbered(r, "inspection I1").Verdict, "the gap is that of its clause")
 	require.Equal(t, []string{"clause 4.1 still says: gap"}, clauseNumbered(r, "inspection I1").Subjects[0].Notes)
 	require.Equal(t, ByEye, clauseNumbered(r, "inspection I2").Verdict)
 	require.Equal(t, ByEye, clauseNumbered(r, "inspection I3").Verdict)
-	require.Equal(t, Gap, clauseNumbered(r, "inspection I4").Verdict, "about none of the subjects, so about the clause")
+	require.Equal(t, ByEye, clauseNumbered(r, "inspection I4").Verdict)
+	require.Equal(t, []string{"clause 4.1 still says: gap"}, clauseNumbered(r, "inspection I4").Subjects[0].Notes, "about none of the subjects, so about the clause")
+	require.Equal(t, checkedOn(t, "", "2027-06-01", nil).Counts[Gap], r.Counts[Gap])
 	require.Contains(t, subjectNamed(t, clauseNumbered(r, "4.1"), "tube 5").Notes, "refused on 2027-05-16")
 }
 

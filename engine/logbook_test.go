@@ -184,10 +184,14 @@ func TestIncidentByDay(t *testing.T) {
 		}
 		require.Equal(t, []string{"harness driver", "seat driver", "helmet driver"}, names)
 		strap := clauseNumbered(r, "4.3").Subjects[0]
-		require.Equal(t, Meets, strap.Verdict, "its date is what it is")
+		require.Equal(t, x.verdict, strap.Verdict, "whatever its date")
 		if x.verdict == NotRecorded {
 			require.Contains(t, incident.Subjects[0].Notes, noteReinspect)
 			require.Equal(t, []string{"loaded in the incident gate post on 2027-06-20: " + noteReinspect}, strap.Notes)
+			require.Len(t, strap.Causes, 1)
+			require.Equal(t, Loaded, strap.Causes[0].Kind)
+			require.Equal(t, "harness driver, loaded in the incident gate post on 2027-06-20", strap.Causes[0].Text)
+			require.Equal(t, "not_after", strap.Causes[0].Particular.Name)
 		} else {
 			require.Empty(t, strap.Notes)
 		}

@@ -12,6 +12,7 @@ type mentions struct {
 	names  map[string]bool
 	places bool
 	days   bool // reads a day of the run
+	dates  bool // reads a date or a day of any kind
 }
 
 func mentionsOf(c *rules.Clause) mentions {
@@ -25,6 +26,7 @@ func mentionsOf(c *rules.Clause) mentions {
 			continue
 		}
 		for n := range rules.Walk(f.Tree) {
+			m.dates = m.dates || n.Type().Kind == rules.Date
 			switch n := n.(type) {
 			case *rules.Read:
 				m.names[n.Particular.Name] = true

@@ -31,6 +31,22 @@ func (k *checker) paperBounds(c *rules.Clause) []quantity.Day {
 	if len(c.Evidence) > 0 {
 		days = append(days, k.evidenceBounds(c)...)
 	}
+	if k.p.numbers[c].mentions.dates {
+		days = append(days, incidentBounds(papers)...)
+	}
+	return days
+}
+
+// incidentBounds are the days from which on a date that is read says nothing of a loaded part,
+// and those from which on it does again.
+func incidentBounds(papers *vehicle.Logbook) []quantity.Day {
+	var days []quantity.Day
+	for _, n := range papers.Incidents {
+		days = append(days, n.Day)
+		if n.HasInspected {
+			days = append(days, n.Inspected)
+		}
+	}
 	return days
 }
 

@@ -92,6 +92,7 @@ const (
 	UnknownOthers                  // a list that is not complete
 	Undefined                      // division by a figure that may be zero, and the like
 	Budget                         // not settled within the budget of evaluations
+	Loaded                         // an incident loaded the part, and nobody has inspected it since
 )
 
 // Cause is one reason why a truth is open.

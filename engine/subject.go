@@ -31,6 +31,7 @@ func (k *checker) subject(c *compiledClause, out *ClauseResult) tally {
 		}
 		k.explain(s, m, c, o.whole)
 		k.readingsBeside(s, c)
+		k.loadedBeside(s, c)
 		out.add(s)
 		if o.guard == quantity.Yes {
 			k.papers(s, c, out)

@@ -148,8 +148,8 @@ func decidedLine(d engine.Decided) string {
 // by its comparison.
 func causeLine(cause engine.Cause, verdict engine.Verdict) string {
 	switch cause.Kind {
-	case engine.Missing, engine.UnknownOthers, engine.Tolerance:
-		return ""
+	case engine.Missing, engine.UnknownOthers, engine.Tolerance, engine.Loaded:
+		return "" // a loaded part has a note that says what to do
 	case engine.NotFitted:
 		return "not fitted: " + cause.Text
 	case engine.StatedNone:

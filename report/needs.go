@@ -77,6 +77,8 @@ func (c *needCollector) subject(clause *rules.Clause, subject *engine.SubjectRes
 			c.others(clause, cause)
 		case engine.Undefined:
 			c.text(clause, "cannot be worked out: "+cause.Text, "")
+		case engine.Loaded:
+			c.text(clause, cause.Text, "Re-inspect or replace it, then write inspected and inspected_by into the incident.")
 		case engine.NoSuchPart:
 			c.text(clause, "whether there is one: "+cause.Text, writeOrDeny(cause))
 		default:
