@@ -141,5 +141,6 @@ type SubjectWorking struct {
 // ClauseWorking is a clause's verdict with its working.
 type ClauseWorking struct {
 	Result   *ClauseResult
+	Then     *rules.Clause // the wording it is judged by, where that is one of another day; else nil
 	Subjects []*SubjectWorking
 }

@@ -82,9 +82,10 @@ func jsonCheckOf(result *engine.Result) jsonCheck {
 	book := result.Book
 	check := jsonCheck{
 		Rulebook: jsonRulebook{book.Name, book.Edition, book.Hash, book.Standing},
-		Sheet:    jsonSheetOf(result.Sheet),
-		Worst:    result.Worst.String(),
-		Counts:   jsonCounts(result.Counts), Advice: jsonCounts(result.Advice),
+		InForce:  book.Period.Holds(result.Request.Day), Outside: outsideLine(book, result.Request.Day),
+		Sheet:  jsonSheetOf(result.Sheet),
+		Worst:  result.Worst.String(),
+		Counts: jsonCounts(result.Counts), Advice: jsonCounts(result.Advice),
 		NotDue: result.NotDue, ForAPerson: forAPerson(result), ToLookAt: result.ToLookAt,
 		Papers: jsonPapersOf(result.Sheet), Chapters: []jsonChapter{},
 	}

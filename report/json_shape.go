@@ -24,6 +24,8 @@ type jsonProgram struct {
 
 type jsonCheck struct {
 	Rulebook   jsonRulebook   `json:"rulebook"`
+	InForce    bool           `json:"in_force"`
+	Outside    string         `json:"not_in_force"` // "" where it is
 	Sheet      jsonSheet      `json:"sheet"`
 	Worst      string         `json:"worst"`
 	Counts     map[string]int `json:"counts"`

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"gapsheet/engine"
+	"gapsheet/rules"
 	"gapsheet/vehicle/quantity"
 )
 
@@ -28,7 +29,12 @@ func WriteWorking(screen *Screen, head Head, working *engine.ClauseWorking) erro
 	}
 	writeHead(p, head)
 	p.heading(Strong, Safe(clause.Number), "  "+Safe(clauseTitle(clause)))
-	writeWording(p, working.Result)
+	writeWording(p, clause)
+	if working.Then != nil {
+		p.blank()
+		p.prose(0, Plain, "It is judged by the clause as it stood on that day:")
+		writeWording(p, working.Then)
+	}
 	if len(working.Subjects) > 0 {
 		p.blank()
 		p.prose(0, Faint, `What decided stands behind ">".`)
@@ -40,6 +46,12 @@ func WriteWorking(screen *Screen, head Head, working *engine.ClauseWorking) erro
 			of = results[i]
 		}
 		writeSubjectWorking(p, of, subject)
+	}
+	if len(working.Subjects) == 0 {
+		p.blank()
+		for _, subject := range working.Result.Subjects {
+			writeWhy(p, subject)
+		}
 	}
 	p.blank()
 	verdict := working.Result.Verdict
@@ -53,8 +65,7 @@ func WriteWorking(screen *Screen, head Head, working *engine.ClauseWorking) erro
 	return p.done()
 }
 
-func writeWording(p *page, result *engine.ClauseResult) {
-	clause := result.Clause
+func writeWording(p *page, clause *rules.Clause) {
 	if clause.Text != "" {
 		p.labelled(2, "wording", labelWidth, clause.Text)
 	}

@@ -73,31 +73,6 @@ func (s *shelf) compile(books []*rules.Rulebook) ([]*engine.Program, error) {
 	return programs, s.faults()
 }
 
-// checks holds each sheet against each rulebook, sheets first as they were named.
-func (s *shelf) checks(sheets []string, books []*rules.Rulebook, papers string, request engine.Request) ([]*engine.Result, error) {
-	options, err := s.papers(papers)
-	if err != nil {
-		return nil, err
-	}
-	programs, err := s.compile(books)
-	if err != nil {
-		return nil, err
-	}
-	var results []*engine.Result
-	for _, name := range sheets {
-		o, err := s.open(name, "build sheet")
-		if err != nil {
-			return nil, err
-		}
-		for i, book := range books {
-			if sheet := s.loadSheet(o, book.Vocabulary, options); sheet != nil && s.conditions(programs[i], sheet) {
-				results = append(results, programs[i].Check(programs[i].Car(sheet), request))
-			}
-		}
-	}
-	return results, s.faults()
-}
-
 // remarks writes what was found besides faults, such as a paper that is not in its place.
 func (a *app) remarks(s *shelf) error {
 	if len(s.found) == 0 {
