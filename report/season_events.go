@@ -78,21 +78,23 @@ func daysDiffer(e *engine.EventResult) bool {
 // rowKey is one subject of one clause of one rulebook, whichever edition.
 type rowKey struct{ book, number, subject string }
 
-// gapsAt visits the clauses that are gaps at an event, advice left out, each with its subjects
-// that are.
-func gapsAt(e *engine.EventResult, visit func(*engine.ClauseResult, []*engine.SubjectResult)) {
+// standingAt visits the clauses that have a verdict at an event, or a subject with it, advice
+// left out, each with those subjects.
+func standingAt(e *engine.EventResult, verdict engine.Verdict, visit func(*engine.ClauseResult, []*engine.SubjectResult)) {
 	for _, chapter := range e.Whole.Chapters {
 		for _, clause := range chapter.Clauses {
-			if clause.NotDue || clause.Verdict != engine.Gap || clause.Clause.Concern == rules.Advice {
+			if clause.NotDue || clause.Clause.Concern == rules.Advice {
 				continue
 			}
 			var short []*engine.SubjectResult
 			for _, subject := range clause.Subjects {
-				if subject.Verdict == engine.Gap {
+				if subject.Verdict == verdict {
 					short = append(short, subject)
 				}
 			}
-			visit(clause, short)
+			if len(short) > 0 || clause.Verdict == verdict {
+				visit(clause, short)
+			}
 		}
 	}
 }
@@ -106,10 +108,10 @@ func rowKeyOf(e *engine.EventResult, clause *engine.ClauseResult, subject *engin
 	return key
 }
 
-// gapRows are the rows that are gaps at an event.
-func gapRows(e *engine.EventResult) map[rowKey]bool {
+// rowsAt are the rows that have a verdict at an event.
+func rowsAt(e *engine.EventResult, verdict engine.Verdict) map[rowKey]bool {
 	rows := map[rowKey]bool{}
-	gapsAt(e, func(clause *engine.ClauseResult, short []*engine.SubjectResult) {
+	standingAt(e, verdict, func(clause *engine.ClauseResult, short []*engine.SubjectResult) {
 		for _, subject := range short {
 			rows[rowKeyOf(e, clause, subject)] = true
 		}
@@ -119,6 +121,9 @@ func gapRows(e *engine.EventResult) map[rowKey]bool {
 	})
 	return rows
 }
+
+// gapRows are the rows that are gaps at an event.
+func gapRows(e *engine.EventResult) map[rowKey]bool { return rowsAt(e, engine.Gap) }
 
 // lastAlike is the event before, under the same rulebook; nil where there is none.
 func lastAlike(car *engine.CarSeason, at int) *engine.EventResult {
@@ -132,18 +137,22 @@ func lastAlike(car *engine.CarSeason, at int) *engine.EventResult {
 
 // newGaps are the gaps of an event that were none at the one before, under the same rulebook;
 // of the first one under it, all.
-func newGaps(car *engine.CarSeason, at int) []finding {
+func newGaps(car *engine.CarSeason, at int) []finding { return newAt(car, at, engine.Gap) }
+
+// newAt are the clauses and subjects of a verdict at an event that had another one at the event
+// before, under the same rulebook; of the first one under it, all.
+func newAt(car *engine.CarSeason, at int, verdict engine.Verdict) []finding {
 	e := car.Events[at]
 	var before map[rowKey]bool
 	if last := lastAlike(car, at); last != nil {
-		before = gapRows(last)
+		before = rowsAt(last, verdict)
 	}
 	var fresh []finding
-	gapsAt(e, func(clause *engine.ClauseResult, short []*engine.SubjectResult) {
+	standingAt(e, verdict, func(clause *engine.ClauseResult, short []*engine.SubjectResult) {
 		only := *clause
 		only.Subjects = slices.DeleteFunc(short, func(s *engine.SubjectResult) bool { return before[rowKeyOf(e, clause, s)] })
 		if len(only.Subjects) > 0 || len(short) == 0 && !before[rowKeyOf(e, clause, nil)] {
-			f, _ := findingOf(&only, engine.Gap)
+			f, _ := findingOf(&only, verdict)
 			fresh = append(fresh, f)
 		}
 	})
@@ -165,6 +174,7 @@ func (s *Season) writeNewGaps(p *page, car *engine.CarSeason, at int, e *engine.
 	if last == nil {
 		return
 	}
+	writeNewlyOpen(p, newAt(car, at, engine.NotRecorded))
 	gone := 0
 	now := gapRows(e)
 	for row := range gapRows(last) {
@@ -174,6 +184,21 @@ func (s *Season) writeNewGaps(p *page, car *engine.CarSeason, at int, e *engine.
 	}
 	if gone > 0 {
 		p.labelled(3, "gone", eventLabel, engine.Plural(gone, "gap", "gaps")+" of "+last.Event.Name)
+	}
+}
+
+// writeNewlyOpen writes what is not recorded at an event and was something else at the one
+// before, a clause each with its subjects. Why is told by a pre-check for that day.
+func writeNewlyOpen(p *page, open []finding) {
+	label := "new"
+	for _, f := range open {
+		head := p.paint.With(InkOf(engine.NotRecorded), label) + strings.Repeat(" ", eventLabel-len(label))
+		text := "not recorded: " + f.clause.Number + " " + f.clause.Title
+		if names := f.names(); names != "" {
+			text += ", of " + names
+		}
+		p.hanging(3, head, eventLabel, Plain, text)
+		label = ""
 	}
 }
 
