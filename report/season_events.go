@@ -171,10 +171,10 @@ func (s *Season) writeNewGaps(p *page, car *engine.CarSeason, at int, e *engine.
 		p.hanging(3, head, eventLabel, Plain, gapWords(f))
 		label = ""
 	}
+	writeNewlyOpen(p, newAt(car, at, engine.NotRecorded))
 	if last == nil {
 		return
 	}
-	writeNewlyOpen(p, newAt(car, at, engine.NotRecorded))
 	gone := 0
 	now := gapRows(e)
 	for row := range gapRows(last) {
@@ -187,18 +187,26 @@ func (s *Season) writeNewGaps(p *page, car *engine.CarSeason, at int, e *engine.
 	}
 }
 
+// openNamed is how many clauses that are not recorded are named at an event: a sheet that is
+// hardly begun has more than anybody reads here.
+const openNamed = 8
+
 // writeNewlyOpen writes what is not recorded at an event and was something else at the one
-// before, a clause each with its subjects. Why is told by a pre-check for that day.
+// before, a clause each with its subjects. Why is told by a pre-check.
 func writeNewlyOpen(p *page, open []finding) {
-	label := "new"
-	for _, f := range open {
+	label := "open"
+	for i, f := range open {
 		head := p.paint.With(InkOf(engine.NotRecorded), label) + strings.Repeat(" ", eventLabel-len(label))
+		label = ""
+		if i == openNamed && len(open) > openNamed+1 {
+			p.hanging(3, head, eventLabel, Plain, fmt.Sprintf("and %d clauses more; a pre-check tells them", len(open)-i))
+			return
+		}
 		text := "not recorded: " + f.clause.Number + " " + f.clause.Title
 		if names := f.names(); names != "" {
 			text += ", of " + names
 		}
 		p.hanging(3, head, eventLabel, Plain, text)
-		label = ""
 	}
 }
 
