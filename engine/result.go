@@ -69,6 +69,7 @@ type SubjectResult struct {
 	Place          hcl.Range       // where in the sheet: the deciding reading, else the subject's block; zero for nowhere
 
 	dated    []datedRead   // where a checker keeps them
+	reads    []partRead    // what comparisons that fail read, where it keeps dates
 	car      *vehicle.Part // of papers that stand with the car
 	compared []comparison  // what inspections read, beside what the sheet says
 }

@@ -39,7 +39,7 @@ func WorkSeason(season *vehicle.Season, cars []CarEntries, r Request) *SeasonRes
 	for _, car := range cars {
 		w := &seasonWork{season: out, request: r, car: car, byName: map[string]*DatedPart{}, known: standing{}}
 		made := w.events()
-		w.timelines()
+		w.timelines(made.Events)
 		made.Dated = w.finish()
 		out.Cars = append(out.Cars, made)
 	}
@@ -132,10 +132,11 @@ func (c *Change) isOne(events []*EventResult) bool {
 }
 
 // timelines works every clause over the years, once for each way in which the car is entered.
-func (w *seasonWork) timelines() {
+func (w *seasonWork) timelines(events []*EventResult) {
 	for _, entry := range w.car.Entries {
 		if w.wayOf(entry) == nil {
 			way := &wayIn{editions: entry.Editions, spans: map[*DatedPart][]Span{}, clauses: map[*DatedPart][]*rules.Clause{}}
+			way.gaps = w.gapsOf(way, events)
 			w.ways = append(w.ways, way)
 			w.timeline(way)
 		}
@@ -154,14 +155,22 @@ func (w *seasonWork) timeline(way *wayIn) {
 		k := on.Program.checker(on.Car, w.request)
 		k.editions, k.dates = editions, true
 		for _, clause := range on.Program.clauses {
-			if !clause.mentions.days && len(k.evidenceBounds(clause.Clause)) == 0 {
-				continue // no date of a part or a paper is held against a day
+			dated := clause.mentions.days || len(k.evidenceBounds(clause.Clause)) > 0
+			worded := way.isWorded(on, clause.Clause)
+			if !dated && !worded {
+				continue // nothing of it changes with the days
 			}
 			stretches, dates := t.stretches(k, clause, from, until)
-			w.enter(way, on.Car, clause.Clause, stretches, dates)
+			if dated {
+				w.enter(way, on.Car, clause.Clause, stretches, dates)
+			}
+			if worded {
+				way.keepWordings(clause.Clause, stretches)
+			}
 		}
 		from = until + 1
 	}
+	w.enterWordings(way)
 }
 
 // enter puts what a clause comes to over the days to the parts whose dates it reads.
@@ -184,10 +193,8 @@ func (w *seasonWork) enter(way *wayIn, car *Car, clause *rules.Clause, stretches
 			continue
 		}
 		for _, subject := range s.result.Subjects {
-			ended, limit := subject.endedBy()
-			for _, date := range ended {
-				part := w.partOf(date)
-				way.spans[part] = append(way.spans[part], Span{From: s.from, Until: s.until, Verdict: subject.Verdict, Clause: clause, date: date, limit: limit})
+			for _, end := range subject.endings(w.car.Sheet.Car()) {
+				w.enterSpan(way, s, subject.Verdict, end)
 			}
 		}
 	}
@@ -211,12 +218,12 @@ func (w *seasonWork) finish() []*DatedPart {
 	for _, d := range w.dated {
 		w.settle(d)
 	}
-	return slices.DeleteFunc(w.dated, func(d *DatedPart) bool { return !d.HasLastDay && !d.IsOver && d.isWhole() })
+	return slices.DeleteFunc(w.dated, func(d *DatedPart) bool { return !d.HasLastDay && !d.IsOver && isWhole(d.Part) })
 }
 
-// isWhole reports whether the part is the car itself, or what a club asks of it: dates of
+// isWhole reports whether a part is the car itself, or what a club asks of it: dates of
 // those, such as when it was first registered, end nothing by themselves.
-func (d *DatedPart) isWhole() bool { return d.Part.Type.Name == "car" || d.Part.Type.Name == "club" }
+func isWhole(p *vehicle.Part) bool { return p.Type.Name == "car" || p.Type.Name == "club" }
 
 // renewals are all parts that miss an event, in the order in which that happens.
 func renewals(r *SeasonResult) []*DatedPart {

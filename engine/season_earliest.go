@@ -87,7 +87,7 @@ func (w *seasonWork) carries(d *DatedPart, date quantity.DayRange) bool {
 		for _, day := range entry.Event.Days() {
 			r := w.request
 			r.Event, r.Day = entry.Event, day
-			if !w.holdsOn(d, entry, date, r) {
+			if w.wayOf(entry).isWithdrawn(d, day) || !w.holdsOn(d, entry, date, r) {
 				return false
 			}
 		}
@@ -119,9 +119,8 @@ func (w *seasonWork) holdsOn(d *DatedPart, entry Entry, date quantity.DayRange, 
 			continue
 		}
 		for _, s := range k.clause(compiled).Subjects {
-			dates, _ := s.endedBy()
-			for _, one := range dates {
-				if one.part == part && s.Verdict > ByEye {
+			for _, end := range s.endings(on.Car.Sheet.Car()) {
+				if end.date.part == part && s.Verdict > ByEye {
 					return false
 				}
 			}

@@ -26,7 +26,9 @@ func (w *seasonWork) settle(d *DatedPart) {
 		}
 	}
 	if d.Missed != nil {
-		d.OrderBy, d.HasOrderBy = d.Missed.Inspection.Plus(-w.season.Season.LeadOf(d.Part.Type)), true
+		if !isWhole(d.Part) || d.Paper != "" {
+			d.OrderBy, d.HasOrderBy = d.Missed.Inspection.Plus(-w.season.Season.LeadOf(d.Part.Type)), true
+		}
 		w.earliest(d)
 	}
 }
@@ -70,9 +72,17 @@ func (w *seasonWork) fromNow(spans []Span) []Span {
 // endsIn tells of the span in which a part does not hold any more.
 func (d *DatedPart) endsIn(s Span) {
 	d.Clause, d.Particular, d.Limit = s.Clause, s.date.particular, s.limit
-	d.Renewal = Replace
-	if p := s.date.particular; p != nil && p.Changeable && !p.IsEnd() {
+	switch p := s.date.particular; {
+	case d.Paper != "":
+		d.Renewal = Renew
+	case p != nil && p.Changeable && !p.IsEnd():
 		d.Renewal = Service
+	case p != nil:
+		d.Renewal = Replace
+	case isWhole(d.Part) || s.read == nil || s.read.Changeable || s.read.Kind == vehicle.KindNumber:
+		d.Renewal = PutRight
+	default:
+		d.Renewal = Replace
 	}
 }
 

@@ -51,8 +51,10 @@ type Renewal uint8
 
 // The ways of making a dated part good.
 const (
-	Replace Renewal = iota // its date cannot be changed: a new one is fitted
-	Service                // its date is that of a service, a check or a recertification
+	Replace  Renewal = iota // its date, or what its label says, cannot be changed: a new one is fitted
+	Service                 // its date is that of a service, a check or a recertification
+	Renew                   // it is a paper
+	PutRight                // no label or date of it decides: it is changed to meet a new wording
 )
 
 // DatedPart is a part whose dates decide, and how long it holds.
@@ -63,16 +65,16 @@ type DatedPart struct {
 	Name        string              // "harness driver", "helmet of A. Penrith-Vale"
 	Particular  *vehicle.Particular // whose date ends it, nil where nothing does
 	Renewal     Renewal
-	LastDay     quantity.Day   // the last day on which no clause that reads its dates is a gap, as the car is entered at Missed
-	HasLastDay  bool           // false: nothing ends it up to SeasonResult.Until
-	IsOver      bool           // it does not hold on SeasonResult.From: LastDay, if HasLastDay, lies before
-	Uncertain   bool           // a date known to its month or year alone: it may end sooner; LastDay is the last that is sure
-	Clause      *rules.Clause  // that ends it
-	Limit       string         // the comparison that ends it, in words
-	Missed      *vehicle.Event // the first event it does not last through, nil
-	AsEntered   *vehicle.Event // by the rules of which event all of this is, nil where those of every event come to the same
-	OrderBy     quantity.Day   // so that it is there by the inspection of Missed
-	HasOrderBy  bool
+	LastDay     quantity.Day      // the last day on which no clause that reads its dates is a gap, as the car is entered at Missed
+	HasLastDay  bool              // false: nothing ends it up to SeasonResult.Until
+	IsOver      bool              // it does not hold on SeasonResult.From: LastDay, if HasLastDay, lies before
+	Uncertain   bool              // a date known to its month or year alone: it may end sooner; LastDay is the last that is sure
+	Clause      *rules.Clause     // that ends it
+	Limit       string            // the comparison that ends it, in words
+	Missed      *vehicle.Event    // the first event it does not last through, nil
+	AsEntered   *vehicle.Event    // by the rules of which event all of this is, nil where those of every event come to the same
+	OrderBy     quantity.Day      // so that it is there by the inspection of Missed
+	HasOrderBy  bool              // false for the car as a whole, which is not ordered
 	Earliest    quantity.DayRange // earliest date, in the precision of its label, that would carry the whole season
 	HasEarliest bool
 	Spans       []Span // over From to Until, in order and without a hole
@@ -85,5 +87,6 @@ type Span struct {
 	Clause      *rules.Clause // the worst one, nil where all that read its dates are met
 
 	date  dateOf
+	read  *vehicle.Particular // what was read of the part where no date of it decides
 	limit string
 }

@@ -176,7 +176,7 @@ crew_member "driver" {
 `
 	r := seasonOf(t, threeEvents, sheet, "2027-01-10", book)
 	require.Len(t, r.Renew, 1)
-	require.Equal(t, "crew member driver", r.Renew[0].Name)
+	require.Equal(t, "helmet of crew member driver", r.Renew[0].Name)
 	require.Equal(t, "2027-12-31", r.Renew[0].LastDay.String())
 	require.Equal(t, "Three", r.Renew[0].Missed.Name)
 	require.Equal(t, Replace, r.Renew[0].Renewal)
@@ -272,7 +272,7 @@ func TestJudgeLastDays(t *testing.T) {
 	s := sit(t)
 	from, _ := quantity.CivilDay(2024, 3, 1)
 	s.draws(1, func(r *rand.Rand, seed uint64) {
-		text, sheetText := drawDatedBook(r), drawDated(r)
+		text, sheetText := drawDatedBook(r, ""), drawDated(r)
 		p := programOf(s, text)
 		car := p.Car(sheetOf(s, sheetText))
 		event := &vehicle.Event{Name: "One", Inspection: from, First: from, Last: from}
@@ -295,6 +295,9 @@ func TestJudgeLastDays(t *testing.T) {
 				}
 			}
 			for _, d := range w.Cars[0].Dated {
+				if d.Part.Type.Name == "car" {
+					continue // of which no date is read
+				}
 				s.count("parts on a day")
 				if got := d.isShortOn(day); got != short[d.Part] {
 					s.fail("seed %d: on %s %s is short by its spans: %t, by its clauses: %t\n%s\n%s", seed, day, d.Name, got, short[d.Part], text, sheetText)

@@ -14,6 +14,8 @@ type wayIn struct {
 	editions Editions
 	spans    map[*DatedPart][]Span
 	clauses  map[*DatedPart][]*rules.Clause // that hold its dates against days
+	worded   []*wordings                    // in the order of their clauses
+	gaps     map[string]bool                // numbers of the clauses that are gaps at its events
 }
 
 // wayOf is the way in which a car is entered at an event, nil where it is not worked yet.

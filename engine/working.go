@@ -24,7 +24,7 @@ func (k *checker) explain(s *SubjectResult, m *machine, c *compiledClause, whole
 	x := &explainer{m: m, car: k.car, dates: k.dates}
 	f := x.walk(c.traces.demand)
 	s.Decided = once(f.decided)
-	s.dated = x.datedFirst(s.Decided)
+	s.dated, s.reads = x.datedFirst(s.Decided), x.reads
 	if whole == quantity.Open {
 		return
 	}

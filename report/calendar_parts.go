@@ -28,6 +28,8 @@ func (m *calendarMaker) parts(group *datedGroup, parts alike) {
 		switch {
 		case d.Renewal == engine.Service:
 			summary = "Service due: " + whose
+		case d.Renewal == engine.PutRight:
+			summary = "Last day as it is: " + whose
 		case d.Uncertain:
 			summary = "Last day that is sure: " + whose
 		}
@@ -41,6 +43,10 @@ func (m *calendarMaker) parts(group *datedGroup, parts alike) {
 			summary = "Record its date, or order by today: " + whose
 		case d.Renewal == engine.Service:
 			summary = "Send for service by today: " + whose
+		case d.Renewal == engine.Renew:
+			summary = "Renew by today: " + whose
+		case d.Renewal == engine.PutRight:
+			summary = "Put right by today: " + whose
 		}
 		if d.Missed != nil {
 			summary += ", for " + d.Missed.Name

@@ -132,6 +132,10 @@ func orderWords(d *engine.DatedPart) string {
 		word = "record or order by "
 	case d.Renewal == engine.Service:
 		word = "service by "
+	case d.Renewal == engine.Renew:
+		word = "renew by "
+	case d.Renewal == engine.PutRight:
+		word = "put right by "
 	}
 	return word + d.OrderBy.String()
 }

@@ -163,8 +163,13 @@ func jsonEndingOf(clause *rules.Clause) *jsonEnding {
 
 // renewalWord is the word for how a part is made good.
 func renewalWord(renewal engine.Renewal) string {
-	if renewal == engine.Service {
+	switch renewal {
+	case engine.Service:
 		return "service"
+	case engine.Renew:
+		return "renew"
+	case engine.PutRight:
+		return "put right"
 	}
 	return "replace"
 }

@@ -12,6 +12,10 @@ func (s *Season) writeRenewals(p *page) {
 	p.heading(Strong, "RENEW", ", by the first event that is missed without")
 	rows := alikes(s.Result.Renew)
 	if len(rows) == 0 {
+		if s.hasLaterGaps() {
+			p.prose(0, Plain, "No part is seen to end by a date, but there are gaps at a later event that are none at the first. They are told under EVENTS.")
+			return
+		}
 		p.prose(0, Plain, "As far as dates are written down, nothing runs out before the last day of the season.")
 		return
 	}
@@ -25,6 +29,29 @@ func (s *Season) writeRenewals(p *page) {
 		}
 		s.writeRenewal(p, row, d)
 	}
+}
+
+// hasLaterGaps reports whether a car has a gap at an event still to come that it does not have
+// at the first of those, or that is under another rulebook.
+func (s *Season) hasLaterGaps() bool {
+	for _, car := range s.Result.Cars {
+		var first map[rowKey]bool
+		for _, e := range car.Events {
+			if IsPast(e.Event, s.Day) {
+				continue
+			}
+			rows := gapRows(e)
+			if first == nil {
+				first = rows
+			}
+			for row := range rows {
+				if !first[row] {
+					return true
+				}
+			}
+		}
+	}
+	return false
 }
 
 // renewLabel is the width of the labels of a part to renew.
@@ -47,7 +74,9 @@ func (s *Season) writeRenewal(p *page, row alike, d *engine.DatedPart) {
 	if d.HasOrderBy {
 		p.labelled(5, "when", renewLabel, s.orderSentence(d))
 	}
-	p.labelled(5, "next one", renewLabel, earliestWords(d))
+	if words := earliestWords(d); words != "" {
+		p.labelled(5, "next one", renewLabel, words)
+	}
 }
 
 // orderSentence says by when a part is to be ordered or sent in, with its lead time, and that
@@ -63,9 +92,15 @@ func (s *Season) orderSentence(d *engine.DatedPart) string {
 	return text
 }
 
-// earliestWords say how new the next one must be to carry the rest of the season.
+// earliestWords say how new the next one must be to carry the rest of the season; nothing of
+// what is not dated.
 func earliestWords(d *engine.DatedPart) string {
-	if !d.HasEarliest {
+	switch {
+	case d.Renewal == engine.PutRight:
+		return ""
+	case d.Particular == nil && d.Paper == "":
+		return "no date of it decides: see what the clause asks for then"
+	case !d.HasEarliest:
 		return "no date is seen that alone would carry the rest of the season"
 	}
 	word := "dated"
