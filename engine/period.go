@@ -33,17 +33,22 @@ func (k *checker) onDay(c *compiledClause) *ClauseResult {
 // edition that was in force then, or the wording of then in this one. A day that is known to
 // its month or year may fall under several; then the worst of them counts.
 func (k *checker) asAt(c *compiledClause) *ClauseResult {
-	days, known := k.rulesOf(c)
-	if !known {
-		return k.dayMissing(c)
+	if worst, _ := k.worstRules(c); worst != nil {
+		return worst
 	}
-	var worst *ClauseResult
+	return k.dayMissing(c)
+}
+
+// worstRules works a clause by the rules of every day by which it may have to be judged: the
+// worst result with its day, nil where that day is not recorded.
+func (k *checker) worstRules(c *compiledClause) (worst *ClauseResult, at quantity.Day) {
+	days, _ := k.rulesOf(c)
 	for _, day := range days {
 		if one := k.byRulesOf(c, day); worst == nil || one.Verdict > worst.Verdict {
-			worst = one
+			worst, at = one, day
 		}
 	}
-	return worst
+	return worst, at
 }
 
 // rulesOf are days of the past by whose rules a clause may have to be judged, one for each

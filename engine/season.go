@@ -155,7 +155,7 @@ func (w *seasonWork) timeline(way *wayIn) {
 		k := on.Program.checker(on.Car, w.request)
 		k.editions, k.dates = editions, true
 		for _, clause := range on.Program.clauses {
-			dated := clause.mentions.days || len(k.evidenceBounds(clause.Clause)) > 0
+			dated := clause.mentions.days || clause.asAt != nil || len(k.evidenceBounds(clause.Clause)) > 0
 			worded := way.isWorded(on, clause.Clause)
 			if !dated && !worded {
 				continue // nothing of it changes with the days

@@ -1,8 +1,6 @@
 package engine
 
 import (
-	"math"
-
 	"gapsheet/rules"
 	"gapsheet/vehicle/quantity"
 )
@@ -132,37 +130,12 @@ func (k *checker) judgedBy(c *compiledClause) (*checker, *compiledClause) {
 	if c.asAt == nil {
 		return k, c
 	}
-	days, known := k.dayOfRules(c)
-	if !known {
-		return k, nil
-	}
-	var worst *ClauseResult
-	var at quantity.Day
-	for day := days.From; day <= days.To; {
-		if one := k.byRulesOf(c, day); worst == nil || one.Verdict > worst.Verdict {
-			worst, at = one, day
-		}
-		day = min(k.editions.until(day, days.To), k.wording(c, day, days.To)) + 1
-	}
+	worst, at := k.worstRules(c)
 	on, ok := k.editions.inForce(at)
-	if !ok {
+	if worst == nil || !ok {
 		return k, nil
 	}
-	other := on.Program.checker(on.Car, k.request)
-	other.editions = k.editions
-	return other, on.Program.numbers[on.Program.Book.ClauseOn(c.Number, at)]
-}
-
-// dayOfRules is the day by whose rules a clause is judged, as near as it is known.
-func (k *checker) dayOfRules(c *compiledClause) (days quantity.DayRange, known bool) {
-	saved := k.full.unsure
-	k.full.unsure = false
-	defer func() { k.full.unsure = saved }()
-	of := c.asAt.number(k.full)
-	if k.full.unsure || math.IsInf(of.Low, 0) || math.IsInf(of.High, 0) || !k.isRecorded(c) {
-		return days, false
-	}
-	return quantity.DayRange{From: quantity.Day(of.Low), To: quantity.Day(of.High)}, true
+	return k.under(on), on.Program.numbers[on.Program.Book.ClauseOn(c.Number, at)]
 }
 
 // eachSubject runs over all members of the across lists.
