@@ -1,6 +1,9 @@
 package engine
 
 import (
+	"slices"
+
+	"gapsheet/rules"
 	"gapsheet/vehicle"
 	"gapsheet/vehicle/quantity"
 )
@@ -8,13 +11,14 @@ import (
 // earliest finds the earliest date, in the precision of the part's own, with which the part
 // would hold at every event from the one it misses on. Nothing is found where not even a date
 // of the day of that event's inspection would do, of a date of an end one of the last day of
-// the season, or where another date of the part ends it as well.
+// the season, or where another date of the part ends it as well. Where no further
+// recertification helps, a new part without one is looked for.
 func (w *seasonWork) earliest(d *DatedPart) {
-	if d.Particular == nil {
+	if d.Paper != "" {
+		w.earliestPaper(d)
 		return
 	}
-	value := &d.Part.Values[d.Particular.Index]
-	if value.State != vehicle.Stated {
+	if d.Particular == nil || w.isWithdrawnOnce(d) {
 		return
 	}
 	last := d.Missed.Inspection
@@ -23,63 +27,116 @@ func (w *seasonWork) earliest(d *DatedPart) {
 			last = max(last, entry.Event.Last)
 		}
 	}
-	steps := stepsFrom(value.Days, last)
-	low, high := 0, steps.count
-	if !w.carries(d, steps.at(high)) {
+	if w.tries(d, trial{particular: d.Particular}, last) || !slices.Contains(recertifications, d.Particular.Name) {
 		return
 	}
-	for low < high {
-		if middle := (low + high) / 2; w.carries(d, steps.at(middle)) {
-			high = middle
-		} else {
-			low = middle + 1
+	anew := trial{particular: d.Part.Type.Particular("made")}
+	for _, name := range recertifications {
+		if x := d.Part.Type.Particular(name); x != nil && d.Part.Values[x.Index].State == vehicle.Stated {
+			anew.without = append(anew.without, x)
 		}
 	}
-	d.Earliest, d.HasEarliest = steps.at(high), true
-}
-
-// dateSteps are dates in one precision, from one on.
-type dateSteps struct {
-	from      quantity.Day
-	precision quantity.Precision
-	count     int // of the last step
-}
-
-// stepsFrom are the dates from a stated one up to the one of a day.
-func stepsFrom(stated quantity.DayRange, last quantity.Day) dateSteps {
-	s := dateSteps{from: stated.From, precision: stated.Precision}
-	switch stated.Precision {
-	case quantity.ToYear:
-		s.count = last.Year() - stated.From.Year()
-	case quantity.ToMonth:
-		s.count = int(quantity.MonthsBetween(stated.From, last))
-	default:
-		s.count = int(last - stated.From)
+	if anew.particular != nil && w.tries(d, anew, d.Missed.Inspection) {
+		d.Renewal = Replace
 	}
-	s.count = max(s.count, 0)
-	return s
 }
 
-// at is the date so many steps on.
-func (s dateSteps) at(step int) quantity.DayRange {
-	r := quantity.DayRange{Precision: s.precision}
-	switch s.precision {
-	case quantity.ToYear:
-		r.From = s.from.PlusYears(int64(step))
-		r.To = r.From.EndOfYear()
-	case quantity.ToMonth:
-		r.From = s.from.PlusMonths(int64(step))
-		r.To = r.From.EndOfMonth()
-	default:
-		r.From = s.from.Plus(int64(step))
-		r.To = r.From
+// recertifications are the particulars that tell of a recertification, which a new part has
+// not had.
+var recertifications = []string{"recertified", "recertified_until", "extended_until"}
+
+// earliestPaper is up to when the next paper has to be valid: up to the last day of an event
+// on which the one that ended is asked for.
+func (w *seasonWork) earliestPaper(d *DatedPart) {
+	ended := false
+	everyPart(d.Car.Root, func(p *vehicle.Part) {
+		for _, e := range p.Evidence {
+			ended = ended || vehicle.FoldText(e.Label) == vehicle.FoldText(d.Paper) && e.HasEnd && e.ValidUntil < d.Missed.Last
+		}
+	})
+	if !ended {
+		return
 	}
-	return r
+	var last quantity.Day
+	for _, entry := range w.car.Entries {
+		for _, day := range entry.Event.Days() {
+			if entry.Event.First >= d.Missed.First && isShortOn(w.laidOut(w.wayOf(entry), d), day) {
+				last = max(last, day)
+			}
+		}
+	}
+	d.Earliest, d.HasEarliest = quantity.DayRange{From: last, To: last, Precision: quantity.ToDay}, true
+}
+
+// tries looks for the earliest date of a trial with which a part carries the season.
+func (w *seasonWork) tries(d *DatedPart, t trial, last quantity.Day) bool {
+	value := &d.Part.Values[t.particular.Index]
+	if value.State != vehicle.Stated {
+		return false
+	}
+	stated := value.Days
+	if t.particular.Kind != vehicle.KindDate {
+		week, fault := rules.WeekOfCode(value.Text)
+		if fault != "" {
+			return false
+		}
+		t.isWeek, stated = true, week
+	}
+	t.steps = stepsFrom(stated, last)
+	if t.isWeek {
+		t.steps = weeksFrom(stated, min(last, rules.WeekCodes.To))
+	}
+	first, end, ok := t.steps.search(w.literals(d), func(step int) bool { return w.carries(d, t, step) })
+	if !ok {
+		return false
+	}
+	d.Earliest, d.HasEarliest, d.EarliestOf = t.steps.at(first), true, t.particular
+	if end < t.steps.count {
+		d.Latest, d.HasLatest = t.steps.at(end), true
+	}
+	if t.isWeek {
+		d.EarliestCode = weekCode(d.Earliest.From)
+		if d.HasLatest {
+			d.LatestCode = weekCode(d.Latest.From)
+		}
+	}
+	return true
+}
+
+// literals are the dates that the clauses of a part name, at which it may begin or cease to
+// do.
+func (w *seasonWork) literals(d *DatedPart) []quantity.Day {
+	var days []quantity.Day
+	for _, way := range w.ways {
+		for _, clause := range way.clauses[d] {
+			for _, formula := range []*rules.Formula{clause.Applies, clause.Where, clause.Demand} {
+				if formula == nil {
+					continue
+				}
+				for n := range rules.Walk(formula.Tree) {
+					if c, ok := n.(*rules.Constant); ok && c.Type().Kind == rules.Date {
+						days = append(days, c.Days.From, c.Days.To, c.Days.To+1)
+					}
+				}
+			}
+		}
+	}
+	slices.Sort(days)
+	return slices.Compact(days)
+}
+
+// isWithdrawnOnce reports whether a part is over at an event from the one it misses on
+// whatever its dates are.
+func (w *seasonWork) isWithdrawnOnce(d *DatedPart) bool {
+	return slices.ContainsFunc(w.car.Entries, func(entry Entry) bool {
+		way := w.wayOf(entry)
+		return entry.Event.First >= d.Missed.First && slices.ContainsFunc(entry.Event.Days(), func(day quantity.Day) bool { return way.isWithdrawn(d, day) })
+	})
 }
 
 // carries reports whether a part with another date would hold at every event from the one it
 // misses on.
-func (w *seasonWork) carries(d *DatedPart, date quantity.DayRange) bool {
+func (w *seasonWork) carries(d *DatedPart, t trial, step int) bool {
 	for _, entry := range w.car.Entries {
 		if entry.Event.First < d.Missed.First || !has(entry.Editions[0].Car.Sheet, d.Name) {
 			continue
@@ -87,7 +144,7 @@ func (w *seasonWork) carries(d *DatedPart, date quantity.DayRange) bool {
 		for _, day := range entry.Event.Days() {
 			r := w.request
 			r.Event, r.Day = entry.Event, day
-			if w.wayOf(entry).isWithdrawn(d, day) || !w.holdsOn(d, entry, date, r) {
+			if !w.holdsOn(d, entry, t, step, r) {
 				return false
 			}
 		}
@@ -95,19 +152,15 @@ func (w *seasonWork) carries(d *DatedPart, date quantity.DayRange) bool {
 	return true
 }
 
-// holdsOn reports whether no clause is short for the date on one day.
-func (w *seasonWork) holdsOn(d *DatedPart, entry Entry, date quantity.DayRange, r Request) bool {
+// holdsOn reports whether no clause is short for the trial on one day.
+func (w *seasonWork) holdsOn(d *DatedPart, entry Entry, t trial, step int, r Request) bool {
 	on := entry.Editions.On(r.Event.Inspection)
 	part := partNamed(on.Car.Sheet, d.Name)
 	if part == nil {
 		return true
 	}
-	k := on.Program.checker(on.Car, r)
+	k := t.checker(on, part, step, r)
 	k.editions, k.dates = entry.Editions, true
-	at := on.Car.cellOf(part, part.Type.Particular(d.Particular.Name))
-	for _, m := range []*machine{k.full, k.read} {
-		m.cells[at] = dateCell(date)
-	}
 	for _, clause := range w.wayOf(entry).clauses[d] {
 		compiled := on.Program.numbers[clause]
 		if compiled == nil {
