@@ -27,10 +27,10 @@ func (w *seasonWork) earliest(d *DatedPart) {
 			last = max(last, entry.Event.Last)
 		}
 	}
-	if w.tries(d, trial{particular: d.Particular}, last) || !slices.Contains(recertifications, d.Particular.Name) {
+	if w.tries(d, nextPart{particular: d.Particular}, last) || !slices.Contains(recertifications, d.Particular.Name) {
 		return
 	}
-	anew := trial{particular: d.Part.Type.Particular("made")}
+	anew := nextPart{particular: d.Part.Type.Particular("made")}
 	for _, name := range recertifications {
 		if x := d.Part.Type.Particular(name); x != nil && d.Part.Values[x.Index].State == vehicle.Stated {
 			anew.without = append(anew.without, x)
@@ -68,8 +68,8 @@ func (w *seasonWork) earliestPaper(d *DatedPart) {
 	d.Earliest, d.HasEarliest = quantity.DayRange{From: last, To: last, Precision: quantity.ToDay}, true
 }
 
-// tries looks for the earliest date of a trial with which a part carries the season.
-func (w *seasonWork) tries(d *DatedPart, t trial, last quantity.Day) bool {
+// tries looks for the earliest date of a next part with which a part carries the season.
+func (w *seasonWork) tries(d *DatedPart, t nextPart, last quantity.Day) bool {
 	value := &d.Part.Values[t.particular.Index]
 	if value.State != vehicle.Stated {
 		return false
@@ -136,7 +136,7 @@ func (w *seasonWork) isWithdrawnOnce(d *DatedPart) bool {
 
 // carries reports whether a part with another date would hold at every event from the one it
 // misses on.
-func (w *seasonWork) carries(d *DatedPart, t trial, step int) bool {
+func (w *seasonWork) carries(d *DatedPart, t nextPart, step int) bool {
 	for _, entry := range w.car.Entries {
 		if entry.Event.First < d.Missed.First || !has(entry.Editions[0].Car.Sheet, d.Name) {
 			continue
@@ -152,8 +152,8 @@ func (w *seasonWork) carries(d *DatedPart, t trial, step int) bool {
 	return true
 }
 
-// holdsOn reports whether no clause is short for the trial on one day.
-func (w *seasonWork) holdsOn(d *DatedPart, entry Entry, t trial, step int, r Request) bool {
+// holdsOn reports whether no clause is short for the next part on one day.
+func (w *seasonWork) holdsOn(d *DatedPart, entry Entry, t nextPart, step int, r Request) bool {
 	on := entry.Editions.On(r.Event.Inspection)
 	part := partNamed(on.Car.Sheet, d.Name)
 	if part == nil {

@@ -26,7 +26,7 @@ func (w *seasonWork) settle(d *DatedPart) {
 		}
 	}
 	if d.Missed != nil {
-		if !isWhole(d.Part) || d.Paper != "" {
+		if isOrdered(d.Part) || d.Paper != "" {
 			d.OrderBy, d.HasOrderBy = d.Missed.Inspection.Plus(-w.season.Season.LeadOf(d.Part.Type)), true
 		}
 		w.earliest(d)
@@ -79,11 +79,22 @@ func (d *DatedPart) endsIn(s Span) {
 		d.Renewal = Service
 	case p != nil:
 		d.Renewal = Replace
-	case isWhole(d.Part) || s.read == nil || s.read.Changeable || s.read.Kind == vehicle.KindNumber:
+	case !isOrdered(d.Part) || s.read == nil || s.read.Changeable || s.read.Kind == vehicle.KindNumber:
 		d.Renewal = PutRight
 	default:
 		d.Renewal = Replace
 	}
+}
+
+// isOrdered reports whether a part can be ordered anew: not the car, what a club asks of it,
+// nor its cage.
+func isOrdered(p *vehicle.Part) bool {
+	for ; p != nil; p = p.Within {
+		if isWhole(p) || p.Type.Name == "cage" {
+			return false
+		}
+	}
+	return true
 }
 
 // isShort reports whether a part cannot be shown to hold in the span.

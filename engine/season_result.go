@@ -74,10 +74,15 @@ type DatedPart struct {
 	Missed      *vehicle.Event    // the first event it does not last through, nil
 	AsEntered   *vehicle.Event    // by the rules of which event all of this is, nil where those of every event come to the same
 	OrderBy     quantity.Day      // so that it is there by the inspection of Missed
-	HasOrderBy  bool              // false for the car as a whole, which is not ordered
+	HasOrderBy  bool              // false for the car as a whole and its cage, which are not ordered
 	Earliest    quantity.DayRange // earliest date, in the precision of its label, that would carry the whole season
 	HasEarliest bool
-	Spans       []Span // over From to Until, in order and without a hole
+	EarliestOf  *vehicle.Particular // whose date Earliest is, nil for a paper: of one that is recertified it may be the day of manufacture of a new one
+	Latest      quantity.DayRange   // where a later date than Earliest can be too late: the last that would carry it, from Earliest on
+	HasLatest   bool
+
+	EarliestCode, LatestCode string // Earliest and Latest as the date code of a tyre, "" for what is dated otherwise
+	Spans                    []Span // over From to Until, in order and without a hole
 }
 
 // Span is a stretch of days over which a part's standing is the same.
@@ -89,4 +94,21 @@ type Span struct {
 	date  dateOf
 	read  *vehicle.Particular // what was read of the part where no date of it decides
 	limit string
+}
+
+// NextDate is the date from which on the next one carries the season, as its label would say
+// it: "2023-02", "3822" for a tyre. It is empty where none is known.
+func (d *DatedPart) NextDate() string { return labelText(d.Earliest, d.EarliestCode, d.HasEarliest) }
+
+// NextUntil is the last date with which the next one does, empty where later is never worse.
+func (d *DatedPart) NextUntil() string { return labelText(d.Latest, d.LatestCode, d.HasLatest) }
+
+func labelText(days quantity.DayRange, code string, known bool) string {
+	switch {
+	case !known:
+		return ""
+	case code != "":
+		return code
+	}
+	return days.String()
 }

@@ -72,11 +72,7 @@ func (m *calendarMaker) earliest(d *engine.DatedPart) string {
 	if !d.HasEarliest {
 		return ""
 	}
-	word := "dated"
-	if d.Particular != nil {
-		word = inWords(d.Particular.Name)
-	}
-	return "One that lasts the whole season: " + word + " " + d.Earliest.String() + " or later."
+	return "One that lasts the whole season: " + nextWords(d) + "."
 }
 
 // reasonWords say how long a part holds, and which clause with which limit ends it.

@@ -141,8 +141,9 @@ func (s *Season) jsonPart(d datedThing) jsonDated {
 	if d.HasOrderBy {
 		written.OrderBy = d.OrderBy.String()
 	}
-	if d.HasEarliest {
-		written.Earliest = d.Earliest.String()
+	written.Earliest, written.Latest = d.NextDate(), d.NextUntil()
+	if d.EarliestOf != nil {
+		written.EarliestOf = d.EarliestOf.Name
 	}
 	for _, span := range d.Spans {
 		one := jsonSpan{From: span.From.String(), Until: span.Until.String(), Verdict: span.Verdict.String()}

@@ -99,6 +99,8 @@ type jsonDated struct {
 	LeadDays   int64       `json:"lead_days"`
 	OrderBy    string      `json:"order_by"`
 	Earliest   string      `json:"earliest"`
+	EarliestOf string      `json:"earliest_of"`
+	Latest     string      `json:"latest"`
 	Spans      []jsonSpan  `json:"spans"`
 	Place      *jsonPlace  `json:"place,omitempty"`
 }

@@ -103,12 +103,24 @@ func earliestWords(d *engine.DatedPart) string {
 	case !d.HasEarliest:
 		return "no date is seen that alone would carry the rest of the season"
 	}
-	word := "dated"
-	if d.Particular != nil {
-		word = inWords(d.Particular.Name)
+	return nextWords(d) + " carries the rest of the season"
+}
+
+// nextWords say the date that the next one has to have: "made 2023-02 or later", "made
+// 2026-07-03 to 2026-12-31" where a later one is out again.
+func nextWords(d *engine.DatedPart) string {
+	word := "valid until"
+	if d.EarliestOf != nil {
+		word = inWords(d.EarliestOf.Name)
 	}
-	if word == "not after" {
-		return "one marked not after " + d.Earliest.String() + " or later carries the rest of the season"
+	switch {
+	case d.EarliestOf != d.Particular:
+		word = "a new one " + word
+	case word == "not after":
+		word = "one marked not after"
 	}
-	return word + " " + d.Earliest.String() + " or later carries the rest of the season"
+	if d.HasLatest {
+		return word + " " + d.NextDate() + " to " + d.NextUntil()
+	}
+	return word + " " + d.NextDate() + " or later"
 }

@@ -7,6 +7,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"gapsheet/engine"
+	"gapsheet/vehicle"
+	"gapsheet/vehicle/quantity"
 )
 
 // Where an event has a gap that the first one has not, nothing is said to last.
@@ -33,4 +35,28 @@ func TestSeasonWordsOfARenewal(t *testing.T) {
 		require.Equal(t, renewal == engine.PutRight, earliestWords(d) == "")
 		require.Contains(t, seasonText(t, s, 80), "\n   "+words[0]+"  ")
 	}
+}
+
+// The date of the next one is told in the words of its label, and up to when where a later
+// one is out again.
+func TestSeasonWordsOfTheNext(t *testing.T) {
+	part := func(of, name string) *vehicle.Particular { return vehicle.BuiltIn().Type(of).Particular(name) }
+	days := func(text string) quantity.DayRange {
+		read, fault := quantity.ParseDays(text)
+		require.Nil(t, fault)
+		return read
+	}
+	made, code := part("seat", "made"), part("tyre", "date_code")
+	for want, d := range map[string]*engine.DatedPart{
+		"made 2023-02 or later":                 {Particular: made, EarliestOf: made, Earliest: days("2023-02"), HasEarliest: true},
+		"date code 0622 or later":               {Particular: code, EarliestOf: code, Earliest: days("2022-02-07"), HasEarliest: true, EarliestCode: "0622"},
+		"made 2026-07-03 to 2026-12-31":         {Particular: made, EarliestOf: made, Earliest: days("2026-07-03"), HasEarliest: true, Latest: days("2026-12-31"), HasLatest: true},
+		"a new one made 2023-02-12 or later":    {Particular: part("fuel_cell", "recertified_until"), EarliestOf: made, Earliest: days("2023-02-12"), HasEarliest: true},
+		"valid until 2028-10-15 or later":       {Paper: "log book", Earliest: days("2028-10-15"), HasEarliest: true},
+		"one marked not after 2028-07 or later": {Particular: part("seat", "not_after"), EarliestOf: part("seat", "not_after"), Earliest: days("2028-07"), HasEarliest: true},
+	} {
+		require.Equal(t, want, nextWords(d))
+		require.Equal(t, want+" carries the rest of the season", earliestWords(d))
+	}
+	require.Equal(t, "no date of it decides: see what the clause asks for then", earliestWords(&engine.DatedPart{}))
 }
