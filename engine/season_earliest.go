@@ -11,8 +11,8 @@ import (
 // earliest finds the earliest date, in the precision of the part's own, with which the part
 // would hold at every event from the one it misses on. Nothing is found where not even a date
 // of the day of that event's inspection would do, of a date of an end one of the last day of
-// the season, or where another date of the part ends it as well. Where no further
-// recertification helps, a new part without one is looked for.
+// the season, or where another date of the part ends it as well. Beside a further
+// recertification, or where none helps, a new part without one is looked for.
 func (w *seasonWork) earliest(d *DatedPart) {
 	if d.Paper != "" {
 		w.earliestPaper(d)
@@ -27,18 +27,31 @@ func (w *seasonWork) earliest(d *DatedPart) {
 			last = max(last, entry.Event.Last)
 		}
 	}
-	if w.tries(d, nextPart{particular: d.Particular}, last) || !slices.Contains(recertifications, d.Particular.Name) {
-		return
+	found := w.tries(d, nextPart{particular: d.Particular}, last)
+	if slices.Contains(recertifications, d.Particular.Name) {
+		w.earliestAnew(d, found)
 	}
+}
+
+// earliestAnew looks for a new part without a recertification, which may be done once only.
+func (w *seasonWork) earliestAnew(d *DatedPart, found bool) {
+	before := *d
 	anew := nextPart{particular: d.Part.Type.Particular("made")}
 	for _, name := range recertifications {
 		if x := d.Part.Type.Particular(name); x != nil && d.Part.Values[x.Index].State == vehicle.Stated {
 			anew.without = append(anew.without, x)
 		}
 	}
-	if anew.particular != nil && w.tries(d, anew, d.Missed.Inspection) {
-		d.Renewal = Replace
+	if anew.particular == nil || !w.tries(d, anew, d.Missed.Inspection) {
+		return
 	}
+	if !found {
+		d.Renewal = Replace
+		return
+	}
+	from, until := d.NextDate(), d.NextUntil()
+	*d = before
+	d.AnewFrom, d.AnewUntil = from, until
 }
 
 // recertifications are the particulars that tell of a recertification, which a new part has

@@ -88,6 +88,10 @@ func TestEarliestAfterARecertification(t *testing.T) {
 	require.Equal(t, "2027-06-10", d.LastDay.String())
 	require.Equal(t, []string{"2023-02-12", "made"}, []string{d.NextDate(), d.EarliestOf.Name})
 	require.Equal(t, Replace, d.Renewal)
+	require.Empty(t, d.AnewFrom)
+
+	d = seasonOfClause(t, cell, "on <= years_after(fuel_cell.made, 5) or on <= fuel_cell.recertified_until")
+	require.Equal(t, []string{"2028-02-12", "recertified_until", "2023-02-12", ""}, []string{d.NextDate(), d.EarliestOf.Name, d.AnewFrom, d.AnewUntil}, "either does")
 }
 
 // The next paper has to be valid up to the last day on which it is asked for.

@@ -81,6 +81,7 @@ type DatedPart struct {
 	Latest      quantity.DayRange   // where a later date than Earliest can be too late: the last that would carry it, from Earliest on
 	HasLatest   bool
 
+	AnewFrom, AnewUntil      string // days of manufacture of a new one that would do as well as the recertification that Earliest is of, as its label would say them; "" where none would, and where later is never worse
 	EarliestCode, LatestCode string // Earliest and Latest as the date code of a tyre, "" for what is dated otherwise
 	Spans                    []Span // over From to Until, in order and without a hole
 }

@@ -2,6 +2,7 @@ package report
 
 import (
 	"slices"
+	"strings"
 
 	"gapsheet/engine"
 	"gapsheet/vehicle/quantity"
@@ -72,7 +73,7 @@ func (m *calendarMaker) earliest(d *engine.DatedPart) string {
 	if !d.HasEarliest {
 		return ""
 	}
-	return "One that lasts the whole season: " + nextWords(d) + "."
+	return "One that lasts the whole season: " + strings.TrimSuffix(nextWords(d), ",") + "."
 }
 
 // reasonWords say how long a part holds, and which clause with which limit ends it.

@@ -37,7 +37,7 @@ func isAlike(a, b *engine.DatedPart) bool {
 	return (inOne || gear) && a.Part.Type == b.Part.Type && a.Particular == b.Particular && a.Renewal == b.Renewal &&
 		a.HasLastDay == b.HasLastDay && a.LastDay == b.LastDay && a.IsOver == b.IsOver && a.Uncertain == b.Uncertain &&
 		a.Clause == b.Clause && a.Missed == b.Missed && a.AsEntered == b.AsEntered && a.HasOrderBy == b.HasOrderBy && a.OrderBy == b.OrderBy &&
-		a.NextDate() == b.NextDate() && a.NextUntil() == b.NextUntil() && a.EarliestOf == b.EarliestOf &&
+		a.NextDate() == b.NextDate() && a.NextUntil() == b.NextUntil() && a.EarliestOf == b.EarliestOf && a.AnewFrom == b.AnewFrom &&
 		slices.EqualFunc(a.Spans, b.Spans, func(s, t engine.Span) bool {
 			return s.From == t.From && s.Until == t.Until && s.Verdict == t.Verdict && s.Clause == t.Clause
 		})

@@ -142,6 +142,7 @@ func (s *Season) jsonPart(d datedThing) jsonDated {
 		written.OrderBy = d.OrderBy.String()
 	}
 	written.Earliest, written.Latest = d.NextDate(), d.NextUntil()
+	written.AnewFrom, written.AnewUntil = d.AnewFrom, d.AnewUntil
 	if d.EarliestOf != nil {
 		written.EarliestOf = d.EarliestOf.Name
 	}

@@ -101,6 +101,8 @@ type jsonDated struct {
 	Earliest   string      `json:"earliest"`
 	EarliestOf string      `json:"earliest_of"`
 	Latest     string      `json:"latest"`
+	AnewFrom   string      `json:"anew_from"`
+	AnewUntil  string      `json:"anew_until"`
 	Spans      []jsonSpan  `json:"spans"`
 	Place      *jsonPlace  `json:"place,omitempty"`
 }

@@ -93,10 +93,10 @@ func (s *Season) orderSentence(d *engine.DatedPart) string {
 }
 
 // earliestWords say how new the next one must be to carry the rest of the season; nothing of
-// what is not dated.
+// what is not dated, nor of a car or cage of which something is not recorded.
 func earliestWords(d *engine.DatedPart) string {
 	switch {
-	case d.Renewal == engine.PutRight:
+	case d.Renewal == engine.PutRight, isOpen(d) && !d.HasOrderBy:
 		return ""
 	case d.Particular == nil && d.Paper == "":
 		return "no date of it decides: see what the clause asks for then"
@@ -119,8 +119,16 @@ func nextWords(d *engine.DatedPart) string {
 	case word == "not after":
 		word = "one marked not after"
 	}
-	if d.HasLatest {
-		return word + " " + d.NextDate() + " to " + d.NextUntil()
+	text := rangeWords(word, d.NextDate(), d.NextUntil())
+	if d.AnewFrom != "" {
+		text += ", or a new one " + rangeWords("made", d.AnewFrom, d.AnewUntil) + ","
 	}
-	return word + " " + d.NextDate() + " or later"
+	return text
+}
+
+func rangeWords(word, from, until string) string {
+	if until != "" {
+		return word + " " + from + " to " + until
+	}
+	return word + " " + from + " or later"
 }

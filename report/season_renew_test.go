@@ -48,12 +48,13 @@ func TestSeasonWordsOfTheNext(t *testing.T) {
 	}
 	made, code := part("seat", "made"), part("tyre", "date_code")
 	for want, d := range map[string]*engine.DatedPart{
-		"made 2023-02 or later":                 {Particular: made, EarliestOf: made, Earliest: days("2023-02"), HasEarliest: true},
-		"date code 0622 or later":               {Particular: code, EarliestOf: code, Earliest: days("2022-02-07"), HasEarliest: true, EarliestCode: "0622"},
-		"made 2026-07-03 to 2026-12-31":         {Particular: made, EarliestOf: made, Earliest: days("2026-07-03"), HasEarliest: true, Latest: days("2026-12-31"), HasLatest: true},
-		"a new one made 2023-02-12 or later":    {Particular: part("fuel_cell", "recertified_until"), EarliestOf: made, Earliest: days("2023-02-12"), HasEarliest: true},
-		"valid until 2028-10-15 or later":       {Paper: "log book", Earliest: days("2028-10-15"), HasEarliest: true},
-		"one marked not after 2028-07 or later": {Particular: part("seat", "not_after"), EarliestOf: part("seat", "not_after"), Earliest: days("2028-07"), HasEarliest: true},
+		"made 2023-02 or later":                                                      {Particular: made, EarliestOf: made, Earliest: days("2023-02"), HasEarliest: true},
+		"date code 0622 or later":                                                    {Particular: code, EarliestOf: code, Earliest: days("2022-02-07"), HasEarliest: true, EarliestCode: "0622"},
+		"made 2026-07-03 to 2026-12-31":                                              {Particular: made, EarliestOf: made, Earliest: days("2026-07-03"), HasEarliest: true, Latest: days("2026-12-31"), HasLatest: true},
+		"a new one made 2023-02-12 or later":                                         {Particular: part("fuel_cell", "recertified_until"), EarliestOf: made, Earliest: days("2023-02-12"), HasEarliest: true},
+		"valid until 2028-10-15 or later":                                            {Paper: "log book", Earliest: days("2028-10-15"), HasEarliest: true},
+		"one marked not after 2028-07 or later":                                      {Particular: part("seat", "not_after"), EarliestOf: part("seat", "not_after"), Earliest: days("2028-07"), HasEarliest: true},
+		"recertified until 2028-07-03 or later, or a new one made 2023-07 or later,": {Particular: part("fuel_cell", "recertified_until"), EarliestOf: part("fuel_cell", "recertified_until"), Earliest: days("2028-07-03"), HasEarliest: true, AnewFrom: "2023-07"},
 	} {
 		require.Equal(t, want, nextWords(d))
 		require.Equal(t, want+" carries the rest of the season", earliestWords(d))
