@@ -167,7 +167,7 @@ func (w *seasonWork) carries(d *DatedPart, t nextPart, step int) bool {
 
 // holdsOn reports whether no clause is short for the next part on one day.
 func (w *seasonWork) holdsOn(d *DatedPart, entry Entry, t nextPart, step int, r Request) bool {
-	on := entry.Editions.On(r.Event.Inspection)
+	on := entry.Editions.On(r.Day)
 	part := partNamed(on.Car.Sheet, d.Name)
 	if part == nil {
 		return true
@@ -186,7 +186,7 @@ func (w *seasonWork) holdsOn(d *DatedPart, entry Entry, t nextPart, step int, r 
 		}
 		for _, s := range k.clause(compiled).Subjects {
 			for _, end := range s.endings(on.Car.Sheet.Car()) {
-				if end.date.part == part && s.Verdict > ByEye {
+				if end.date.part.Name() == d.Name && s.Verdict > ByEye {
 					return false
 				}
 			}

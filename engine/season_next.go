@@ -25,14 +25,15 @@ func (t nextPart) checker(on Edition, part *vehicle.Part, step int, r Request) *
 		next, car = on.Car.withText(weekCode(t.steps.at(step).From))
 	}
 	k := on.Program.checker(car, r)
-	for _, m := range []*machine{k.full, k.read} {
-		m.cells[car.cellOf(part, part.Type.Particular(t.particular.Name))] = next
-		for _, x := range t.without {
-			x = part.Type.Particular(x.Name)
-			none := unknownCell(x)
-			none.flags = mayBeNone | written
-			m.cells[car.cellOf(part, x)] = none
-		}
+	if t.isWeek {
+		k.put(attempt{part.Name(), t.particular.Name, next}) // texts have numbers of their own in every edition
+	} else {
+		k.try(attempt{part.Name(), t.particular.Name, next})
+	}
+	for _, x := range t.without {
+		none := unknownCell(part.Type.Particular(x.Name))
+		none.flags = mayBeNone | written
+		k.try(attempt{part.Name(), x.Name, none})
 	}
 	return k
 }
