@@ -29,6 +29,9 @@ type Car struct {
 	derived     map[int32]*derived // by the cell of what it gives
 	hanging     []*derived         // those that hang on a particular with several readings
 	shapes      map[shapeKey]*shape
+
+	log        *logBook
+	conditions map[*vehicle.Dispensation]*condition
 }
 
 // severalReadings is a particular that was read more than once.
@@ -67,6 +70,8 @@ func (p *Program) Car(sheet *vehicle.Sheet) *Car {
 	l.collapse()
 	l.derive()
 	l.shape(sheet.Root)
+	c.log = newLogBook(sheet)
+	c.conditions = p.conditions(c)
 	return c
 }
 
@@ -279,15 +284,12 @@ func (l *laying) several(p *vehicle.Part, parts *vehicle.PartList, t *vehicle.Pa
 }
 
 // machine is a machine that works over the car, by the full ranges or as read.
-func (c *Car) machine(p *Program, asRead bool, on quantity.Day) *machine {
+func (c *Car) machine(p *Program, asRead bool, r Request) *machine {
 	cells := c.full
 	if asRead {
 		cells = c.read
 	}
 	m := &machine{cells: slices.Clone(cells), refs: c.refs, lists: c.lists, texts: c.texts, derived: c.derived, shapes: c.shapes, slots: make([]slot, p.slots), limit: stepLimit}
-	for i := range moments {
-		m.cells[i].low, m.cells[i].high = float64(on), float64(on)
-		m.cells[i].label = float64(on)
-	}
+	m.setDays(r.days())
 	return m
 }

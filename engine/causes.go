@@ -5,7 +5,7 @@ type rawCause struct {
 	kind  CauseKind
 	cell  int32  // -1 for none
 	list  int32  // -1 for none
-	label string // of the one part of the list, "" for the list
+	label string // of the one part of the list, "" for the list; of what is undefined why it is, "" for arithmetic
 }
 
 // causesOf finds why a truth is open: the cells behind its undecided parts, and whatever

@@ -2,6 +2,7 @@ package engine
 
 import (
 	"fmt"
+	"slices"
 
 	"gapsheet/rules"
 	"gapsheet/vehicle"
@@ -16,25 +17,37 @@ type checker struct {
 	full    *machine // with tolerances
 	read    *machine // as read
 
-	hangs []*derived // what the clause that is worked reads and may hang on several readings
+	hangs    []*derived // what the clause that is worked reads and may hang on several readings
+	dates    bool       // keep for every subject which dates decided
+	tried    []attempt  // dates that are tried in place of those of the car
+	editions Editions   // that are given together, for clauses by the rules of another day
 }
 
 func (p *Program) checker(c *Car, r Request) *checker {
 	return &checker{
 		p: p, car: c, request: r,
-		full: c.machine(p, false, r.Day),
-		read: c.machine(p, true, r.Day),
+		full: c.machine(p, false, r),
+		read: c.machine(p, true, r),
 	}
 }
 
 // Check works all clauses that the request picks and rolls them up. A clause of advice
-// has its verdict but counts towards nothing; a clause that is not due has none.
+// has its verdict but counts towards nothing; a clause that is not due has none. No other
+// edition of the rulebook is at hand.
 func (p *Program) Check(c *Car, r Request) *Result {
+	return Editions{{p, c}}.Check(r)
+}
+
+// check works the clauses on the request's day, with the editions that are given. before is
+// what was found on an earlier day of the same event, nil without: what no day changes is
+// not worked again.
+func (p *Program) check(c *Car, r Request, given Editions, before map[*compiledClause]*ClauseResult) *Result {
 	k := p.checker(c, r)
+	k.editions = given
 	result := &Result{Book: p.Book, Sheet: c.Sheet, Request: r}
 	chapters := map[*rules.Chapter]*ChapterResult{}
 	for _, clause := range p.clauses {
-		if !r.picks(clause.Clause) {
+		if !r.picks(clause.Clause) || !k.stands(clause.Clause) {
 			continue
 		}
 		chapter := chapters[clause.Chapter]
@@ -43,11 +56,41 @@ func (p *Program) Check(c *Car, r Request) *Result {
 			chapters[clause.Chapter] = chapter
 			result.Chapters = append(result.Chapters, chapter)
 		}
-		one := k.clause(clause)
+		one := before[clause]
+		if one == nil || k.changesByDay(clause) {
+			one = k.onDay(clause)
+		}
+		if before != nil {
+			before[clause] = one
+		}
 		chapter.Clauses = append(chapter.Clauses, one)
 		result.Count(chapter, one)
 	}
+	k.logBook(result)
 	return result
+}
+
+// changesByDay reports whether a clause may come to something else on another day.
+func (k *checker) changesByDay(c *compiledClause) bool {
+	return c.mentions.days || c.Period.Bounded() || len(k.paperBounds(c.Clause)) > 0 || k.duringEvent()
+}
+
+// duringEvent reports whether something happens to the car, or is seen to be mended, while
+// the event is on.
+func (k *checker) duringEvent() bool {
+	e := k.request.Event
+	return e != nil && slices.ContainsFunc(k.car.log.papers.Incidents, func(n *vehicle.Incident) bool {
+		days := rules.Period{From: min(e.Inspection, e.First), Until: max(e.Inspection, e.Last)}
+		return days.Holds(n.Day) || n.HasInspected && days.Holds(n.Inspected)
+	})
+}
+
+// changesByEvent reports whether a clause may come to something else at another event.
+func (k *checker) changesByEvent(c *compiledClause) bool {
+	if k.changesByDay(c) || c.asAt != nil || len(k.car.log.papers.Incidents) > 0 {
+		return true
+	}
+	return slices.ContainsFunc(k.car.log.papers.Dispensations, func(d *vehicle.Dispensation) bool { return isNumber(d.Clause, c.Clause) })
 }
 
 // picks reports whether a clause is asked for.
@@ -63,6 +106,7 @@ func (r *Request) picks(clause *rules.Clause) bool {
 // Count rolls one clause of a chapter up: by verdict where it is due, advice apart.
 func (r *Result) Count(chapter *ChapterResult, c *ClauseResult) {
 	switch {
+	case c.Remark:
 	case c.NotDue:
 		r.NotDue++
 	case c.Clause.Concern == rules.Advice:
@@ -102,6 +146,18 @@ func (k *checker) clause(c *compiledClause) *ClauseResult {
 		out.NotDue = true
 		return out
 	}
+	if c.asAt != nil {
+		out = k.asAt(c)
+	} else {
+		out = k.worked(c)
+	}
+	k.besidePapers(c, out)
+	return out
+}
+
+// worked works one clause by its own wording.
+func (k *checker) worked(c *compiledClause) *ClauseResult {
+	out := &ClauseResult{Clause: c.Clause}
 	if len(c.across) == 0 {
 		k.subject(c, out)
 		return out
@@ -176,7 +232,7 @@ func (k *checker) others(c *compiledClause, out *ClauseResult, t tally) {
 	case t.possible < c.AtLeast && len(open) > 0:
 		out.add(&SubjectResult{Verdict: tooFew(open), Causes: k.named(open), Notes: []string{count}})
 	case t.possible < c.AtLeast:
-		out.Note, out.Verdict = count, Gap
+		out.Note, out.Verdict, out.short = count, Gap, true
 	case t.sure < c.AtLeast:
 		count = fmt.Sprintf("%d to %d on the sheet, at least %d asked", t.sure, t.possible, c.AtLeast)
 		out.add(&SubjectResult{Verdict: tooFew(t.open), Causes: k.named(t.open), Notes: []string{count}})

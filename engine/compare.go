@@ -56,6 +56,9 @@ func (n *compareNumbers) sides(m *machine) (l, r quantity.Range) {
 }
 
 func (n *compareNumbers) survey(m *machine, s *survey) {
+	if s.days != nil {
+		s.days.look(m, n)
+	}
 	t := n.truth(m)
 	byRanges := m.unsupposed(n, t)
 	if byRanges != quantity.Open && !s.everything {

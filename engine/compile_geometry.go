@@ -19,7 +19,10 @@ func (c *compiler) geometric(n *rules.Call) numberNode {
 			}))
 		}
 	}
-	return &geometric{n.Function.Code, c.spot(n.Of[0]), c.spot(n.Of[1])}
+	made := &geometric{n.Function.Code, c.spot(n.Of[0]), c.spot(n.Of[1])}
+	made.a.surface = n.Function.Code == rules.FunctionClearance
+	made.b.surface = made.a.surface
+	return made
 }
 
 // partOf is the part behind an argument, and how to put another in its place.

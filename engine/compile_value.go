@@ -76,6 +76,9 @@ func (c *compiler) call(n *rules.Call) numberNode {
 	if n.Function.Code == rules.FunctionEndOfLabel {
 		return &endOfLabel{c.number(n.Of[0])}
 	}
+	if n.Function.Code == rules.FunctionWeekYear {
+		return c.weekYear(n.Of[0])
+	}
 	made := &call{code: n.Function.Code, tolerance: n.Of[0].Type().Dimension.Same()}
 	if len(n.Of) > 1 {
 		made.tolerance = quantity.Plain.Same() // what is rounded is the number of steps

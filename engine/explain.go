@@ -17,8 +17,11 @@ type explainer struct {
 	m       *machine
 	car     *Car
 	walked  int  // nodes explained so far
-	roots   bool // tell of a figure that follows from others what those are
-	negated bool // under an odd number of negations: what is asked for is that it does not hold
+	dates   bool // keep which dates are behind a comparison
+	dated   []datedRead
+	reads   []partRead // of comparisons that fail, where dates are kept
+	roots   bool       // tell of a figure that follows from others what those are
+	negated bool       // under an odd number of negations: what is asked for is that it does not hold
 }
 
 // A finding is what a walk over one node brings back: the working, and the comparisons

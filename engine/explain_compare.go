@@ -28,6 +28,10 @@ func (x *explainer) comparison(t *trace, f *finding) {
 		d.Sense, d.Limit = x.word("between"), x.value(t.of[1])+" and "+x.value(t.of[2])
 	}
 	d.Place = x.placeOf(t)
+	if x.dates {
+		x.keepDates(t, d)
+	}
+	x.keepPart(t, d)
 	x.settled(f, d)
 	if f.failing > 0 && t.of[0].value.asNumber == nil {
 		f.short = math.Inf(1) // another member altogether, not one that is nearly there
@@ -131,6 +135,7 @@ func (x *explainer) membership(t *trace, n *rules.Within, f *finding) {
 		What: t.of[0].text(), Sense: x.word("one of"), Reading: x.value(t.of[0]),
 		Limit: textAt(t.formula, n.List.Span()), Truth: x.asked(f.work.Truth), Place: x.placeOf(t),
 	}
+	x.keepPart(t, d)
 	x.settled(f, d)
 	if f.failing > 0 && t.of[0].value.asNumber == nil {
 		f.short = math.Inf(1)
@@ -148,10 +153,12 @@ func (x *explainer) read(t *trace, f *finding) {
 		if x.negated {
 			limit = "no"
 		}
-		x.settled(f, Decided{
+		d := Decided{
 			What: t.text(), Reading: f.work.Value, Limit: limit,
 			Truth: x.asked(f.work.Truth), Place: x.placeOf(t),
-		})
+		}
+		x.keepPart(t, d)
+		x.settled(f, d)
 	}
 }
 

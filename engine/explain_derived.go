@@ -44,12 +44,7 @@ func (x *explainer) rootsOfCall(t *trace, f *finding) {
 		if s.lacks >= 0 {
 			cells = append(cells, s.lacks)
 		}
-		for i := range s.points {
-			cells = append(cells, s.points[i].x, s.points[i].y, s.points[i].z)
-		}
-		if s.isTube() && len(s.points) > 2 {
-			cells = append(cells, s.radius)
-		}
+		cells = slices.AppendSeq(cells, s.cells(of.surface))
 	}
 	x.told(cells, f)
 }

@@ -78,9 +78,14 @@ func (n *definedTruth) truth(m *machine) quantity.Truth   { n.set(m); return n.r
 func (n *definedNumber) number(m *machine) quantity.Range { n.set(m); return n.rest.number(m) }
 func (n *definedSymbol) symbol(m *machine) uint64         { n.set(m); return n.rest.symbol(m) }
 
-func (n *definedTruth) survey(m *machine, s *survey)  { n.set(m); n.rest.survey(m, s) }
-func (n *definedNumber) survey(m *machine, s *survey) { n.set(m); n.rest.survey(m, s) }
-func (n *definedSymbol) survey(m *machine, s *survey) { n.set(m); n.rest.survey(m, s) }
+func (n *definedTruth) survey(m *machine, s *survey)  { n.surveyRest(m, s, n.rest) }
+func (n *definedNumber) survey(m *machine, s *survey) { n.surveyRest(m, s, n.rest) }
+func (n *definedSymbol) survey(m *machine, s *survey) { n.surveyRest(m, s, n.rest) }
+
+func (n *definition) surveyRest(m *machine, s *survey, rest node) {
+	n.set(m)
+	s.during(func() { n.set(m) }, func() { rest.survey(m, s) })
+}
 
 func (n *definedTruth) sign(m *machine, s *signer)  { n.set(m); n.rest.sign(m, s) }
 func (n *definedNumber) sign(m *machine, s *signer) { n.set(m); n.rest.sign(m, s) }

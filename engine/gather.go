@@ -32,7 +32,7 @@ func (n *gathering) surveyList(m *machine, s *survey, together bool, look func()
 			n.list.surveyAt(m, s, i)
 		}
 		n.list.surveyAt(m, s, i)
-		look()
+		s.during(func() { n.list.at(m, i) }, look)
 	}
 	n.list.surveyOthers(m, s)
 }

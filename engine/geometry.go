@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"iter"
 	"math"
 
 	"gapsheet/rules"
@@ -22,6 +23,10 @@ type shape struct {
 	points []pointCells
 	radius int32 // cell of a tube's bend radius, -1 for a place
 	lacks  int32 // cell of what the sheet would have to say first, -1 where nothing is missing
+
+	// What its surface hangs on, beside where it is:
+	outside int32 // cell of a tube's outside diameter, -1 for a place
+	ball    int32 // cell of the radius of a ball that has its highest point there, else -1
 }
 
 // pointCells are the cells of a place's coordinates.
@@ -50,6 +55,30 @@ func (p *pointCells) same(q *pointCells) bool {
 // isTube reports whether the shape has a course rather than one place.
 func (s *shape) isTube() bool { return s.radius >= 0 }
 
+// isBall reports whether the shape is a ball below its one place.
+func (s *shape) isBall() bool { return s.ball >= 0 }
+
+// cells are the cells that a shape hangs on, with those of its surface where asked.
+func (s *shape) cells(surface bool) iter.Seq[int32] {
+	return func(yield func(int32) bool) {
+		for i := range s.points {
+			p := &s.points[i]
+			if !yield(p.x) || !yield(p.y) || !yield(p.z) {
+				return
+			}
+		}
+		if s.isTube() && len(s.points) > 2 && !yield(s.radius) {
+			return
+		}
+		if surface && s.isTube() {
+			yield(s.outside)
+		}
+		if surface && s.isBall() {
+			yield(s.ball)
+		}
+	}
+}
+
 // tube is the centreline as the cells stand; of a place it is that one point.
 func (s *shape) tube(m *machine) cage.Tube {
 	t := cage.Tube{Points: make([]cage.Point, len(s.points))}
@@ -67,6 +96,8 @@ type spot struct {
 	part   partNode
 	point  int32 // as in shapeKey
 	offset int32 // of the particular that tells where it is
+
+	surface bool // what is asked hangs on its surface too
 }
 
 // shape is what the spot stands for; nil where its part is not there.
@@ -85,19 +116,11 @@ func (n *spot) survey(m *machine, s *survey) {
 		s.lacks(unknown{kind: Missing, list: -1, cell: sh.lacks})
 		return
 	}
-	touch := func(at int32) {
+	for at := range sh.cells(n.surface) {
 		if s.everything || !m.cells[at].known() {
 			s.touch(at)
 			s.places[at] = true
 		}
-	}
-	for i := range sh.points {
-		touch(sh.points[i].x)
-		touch(sh.points[i].y)
-		touch(sh.points[i].z)
-	}
-	if sh.isTube() && len(sh.points) > 2 {
-		touch(sh.radius)
 	}
 }
 
@@ -130,7 +153,7 @@ func (n *geometric) number(m *machine) quantity.Range {
 		return n.any()
 	}
 	switch n.code {
-	case rules.FunctionDistance, rules.FunctionAngleBetween:
+	case rules.FunctionDistance, rules.FunctionClearance, rules.FunctionAngleBetween:
 		return m.remembered(apartness{n.code, a, b})
 	}
 	ahead, _, above := cage.Offset(b.points[0].point(m), a.points[0].point(m))
@@ -138,73 +161,6 @@ func (n *geometric) number(m *machine) quantity.Range {
 		return above
 	}
 	return ahead
-}
-
-// An apartness is a distance or an angle between two shapes.
-type apartness struct {
-	code rules.FunctionCode
-	a, b *shape
-}
-
-// apartCost is how many evaluations one distance or angle counts for where settling tries
-// many coordinates: it takes as long as some dozens of comparisons.
-const apartCost = 10
-
-// A memory is what an apartness has come to for the coordinates that stood then.
-type memory struct {
-	of   []quantity.Range
-	came quantity.Range
-}
-
-// remembered works a distance or an angle out, once for the same coordinates: clauses ask
-// for every tube beside every other, and are looked at more than once.
-func (m *machine) remembered(x apartness) quantity.Range {
-	old := m.apart[x]
-	if old != nil && m.stillStand(x, old.of) {
-		return old.came
-	}
-	m.left -= apartCost
-	made := &memory{of: m.coordinates(x)}
-	if x.code == rules.FunctionDistance {
-		made.came = distance(m, x.a, x.b)
-	} else {
-		made.came = angleBetween(m, x.a, x.b)
-	}
-	if m.apart == nil {
-		m.apart = map[apartness]*memory{}
-	}
-	m.apart[x] = made
-	return made.came
-}
-
-// coordinates are the ranges that an apartness hangs on.
-func (m *machine) coordinates(x apartness) []quantity.Range {
-	made := make([]quantity.Range, 0, 3*(len(x.a.points)+len(x.b.points))+2)
-	m.eachCoordinate(x, func(r quantity.Range) bool { made = append(made, r); return true })
-	return made
-}
-
-// stillStand reports whether the ranges that an apartness hangs on are those.
-func (m *machine) stillStand(x apartness, those []quantity.Range) bool {
-	i := -1
-	same := true
-	m.eachCoordinate(x, func(r quantity.Range) bool { i++; same = r == those[i]; return same })
-	return same
-}
-
-func (m *machine) eachCoordinate(x apartness, visit func(quantity.Range) bool) {
-	for _, s := range [2]*shape{x.a, x.b} {
-		for i := range s.points {
-			for _, at := range [3]int32{s.points[i].x, s.points[i].y, s.points[i].z} {
-				if !visit(quantity.Range{Low: m.cells[at].low, High: m.cells[at].high}) {
-					return
-				}
-			}
-		}
-		if s.isTube() && !visit(quantity.Range{Low: m.cells[s.radius].low, High: m.cells[s.radius].high}) {
-			return
-		}
-	}
 }
 
 // any is all that the function can come to.
@@ -216,17 +172,4 @@ func (n *geometric) any() quantity.Range {
 		return quantity.Range{High: math.Nextafter(math.Pi, 4)}
 	}
 	return quantity.Everything
-}
-
-// distance is the distance between two places or centrelines.
-func distance(m *machine, a, b *shape) quantity.Range {
-	switch {
-	case !a.isTube() && !b.isTube():
-		return cage.Distance(a.points[0].point(m), b.points[0].point(m))
-	case !a.isTube():
-		return cage.DistanceToTube(a.points[0].point(m), b.tube(m))
-	case !b.isTube():
-		return cage.DistanceToTube(b.points[0].point(m), a.tube(m))
-	}
-	return cage.DistanceBetweenTubes(a.tube(m), b.tube(m))
 }

@@ -113,7 +113,7 @@ func (j *judged) machine(w *world) (*machine, *Car) {
 	sheet := w.sheet()
 	c := j.program.Car(sheet)
 	c.label(w.root, sheet.Root)
-	m := c.machine(j.program, false, w.on)
+	m := c.machine(j.program, false, Request{Day: w.on})
 	for i, ref := range j.given {
 		facts := w.given[i]
 		if len(facts) == 1 {

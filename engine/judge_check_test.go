@@ -62,6 +62,7 @@ func (c *drawnClause) compiled() *Program {
 	}
 	within := carScope().With(binding)
 	clause := &rules.Clause{
+		Period: rules.Always,
 		Number: "1.1", AtLeast: c.atLeast, Judged: rules.Proved,
 		Across:  []rules.Across{{Binding: binding, List: formula("tubes", carScope(), rules.List)}},
 		Applies: formula(c.applies.String(), carScope(), rules.Truth),

@@ -24,6 +24,8 @@ type frameWorld struct {
 	top       cage.Vector            // of the driver's helmet
 	topSlack  float64
 	helmet    float64 // radius, metres
+	outside   float64 // of every tube, metres
+	sizeSlack float64 // of the outside diameters and the helmet's radius
 }
 
 // frameTubes are the tubes of every frameWorld by their joints.
@@ -52,6 +54,7 @@ func drawFrame(r *rand.Rand) *frameWorld {
 	w.radius, w.slack = 0.08+0.04*r.Float64(), float64(r.IntN(3))/1000
 	w.radius = math.Round(w.radius*1e4) / 1e4
 	w.top, w.topSlack, w.helmet = near(-0.5, 0.35, 0.95), float64(r.IntN(10))/1000, 0.14
+	w.outside, w.sizeSlack = 0.04, float64(r.IntN(3))/2000
 	return w
 }
 
@@ -62,13 +65,13 @@ func (w *frameWorld) wider(by float64) *frameWorld {
 	for name, t := range w.tolerance {
 		out.tolerance[name] = t*by + 0.001
 	}
-	out.slack, out.topSlack = w.slack*by, w.topSlack*by
+	out.slack, out.topSlack, out.sizeSlack = w.slack*by, w.topSlack*by, w.sizeSlack*by
 	return &out
 }
 
 // exactly is one exact world within the tolerances: with corner, at their ends.
 func (w *frameWorld) exactly(r *rand.Rand, corner bool) *frameWorld {
-	out := &frameWorld{at: map[string]cage.Vector{}, tolerance: map[string]float64{}, helmet: w.helmet}
+	out := &frameWorld{at: map[string]cage.Vector{}, tolerance: map[string]float64{}}
 	shift := func(v, by float64) float64 {
 		share := 2*r.Float64() - 1
 		if corner {
@@ -83,6 +86,7 @@ func (w *frameWorld) exactly(r *rand.Rand, corner bool) *frameWorld {
 		out.at[name] = vector(w.at[name], w.tolerance[name])
 	}
 	out.radius = shift(w.radius, w.slack)
+	out.outside, out.helmet = shift(w.outside, w.sizeSlack), shift(w.helmet, w.sizeSlack)
 	out.top = vector(w.top, w.topSlack)
 	return out
 }
@@ -111,13 +115,13 @@ func (w *frameWorld) text() string {
 	}
 	for _, name := range frameNames {
 		joints := frameTubes[name]
-		fmt.Fprintf(&b, "tube %q {\n  through = [%s]\n  size = \"40 x 2 mm\"\n", name, `"`+strings.Join(joints, `", "`)+`"`)
+		fmt.Fprintf(&b, "tube %q {\n  through = [%s]\n  outside = %q\n  wall = \"2 mm\"\n", name, `"`+strings.Join(joints, `", "`)+`"`, figure(w.outside, w.sizeSlack))
 		if len(joints) > 2 {
 			fmt.Fprintf(&b, "  bend_radius = %q\n", figure(w.radius, w.slack))
 		}
 		b.WriteString("}\n")
 	}
-	fmt.Fprintf(&b, "head \"driver\" {\n  top = %s\n  helmet_radius = %q\n}\n", point(w.top, w.topSlack), figure(w.helmet, 0))
+	fmt.Fprintf(&b, "head \"driver\" {\n  top = %s\n  helmet_radius = %q\n}\n", point(w.top, w.topSlack), figure(w.helmet, w.sizeSlack))
 	return b.String()
 }
 
@@ -139,8 +143,11 @@ func (w *frameWorld) joint(name string) cage.Vector {
 }
 
 func (w *frameWorld) way(from, to string) cage.Vector {
-	a, b := w.joint(from), w.joint(to)
-	return cage.Vector{X: b.X - a.X, Y: b.Y - a.Y, Z: b.Z - a.Z}
+	return minus(w.joint(to), w.joint(from))
+}
+
+func minus(a, b cage.Vector) cage.Vector {
+	return cage.Vector{X: a.X - b.X, Y: a.Y - b.Y, Z: a.Z - b.Z}
 }
 
 func norm(v cage.Vector) float64 { return math.Sqrt(v.X*v.X + v.Y*v.Y + v.Z*v.Z) }
@@ -192,6 +199,17 @@ var frameFigures = []frameFigure{
 	}},
 	{"distance(cage.joint['A'], cage.joint['D'])", "mm", func(w *frameWorld) float64 { return norm(w.way("A", "D")) }},
 	{"distance(cage.joint['D'], cage.tube['1'])", "mm", func(w *frameWorld) float64 { return w.toRun("D", "A", "B") }},
+	{"clearance(cage.joint['D'], cage.tube['1'])", "mm", func(w *frameWorld) float64 { return w.toRun("D", "A", "B") - w.outside/2 }},
+	{"clearance(cage.tube['3'], cage.tube['5'])", "mm", func(w *frameWorld) float64 {
+		return 2*min(w.at["C"].Y, w.at["D"].Y) - w.outside // images of each other
+	}},
+	{"clearance(cage.tube['1'], head['driver'])", "mm", func(w *frameWorld) float64 {
+		return nearRun(w.middle(), w.joint("A"), w.joint("B")) - w.outside/2 - w.helmet
+	}},
+	{"clearance(head['driver'], cage.joint['C'])", "mm", func(w *frameWorld) float64 {
+		return norm(minus(w.middle(), w.joint("C"))) - w.helmet
+	}},
+	{"distance(head['driver'], cage.joint['C'])", "mm", func(w *frameWorld) float64 { return norm(minus(w.top, w.joint("C"))) }},
 	{"above(cage.joint['B'], cage.joint['C'])", "mm", func(w *frameWorld) float64 { return w.at["B"].Z - w.at["C"].Z }},
 	{"ahead_of(cage.joint['C'], cage.joint['D\\'']) ", "mm", func(w *frameWorld) float64 { return w.at["C"].X - w.at["D"].X }},
 	{"angle_between(cage.tube['2'], cage.tube['3'])", "deg", func(w *frameWorld) float64 {
@@ -209,7 +227,17 @@ var frameFigures = []frameFigure{
 
 // toRun is the distance of a joint from the straight between two others.
 func (w *frameWorld) toRun(p, from, to string) float64 {
-	a, b := w.way(from, p), w.way(from, to)
+	return nearRun(w.joint(p), w.joint(from), w.joint(to))
+}
+
+// middle is the middle of the helmet.
+func (w *frameWorld) middle() cage.Vector {
+	return cage.Vector{X: w.top.X, Y: w.top.Y, Z: w.top.Z - w.helmet}
+}
+
+// nearRun is the distance of a point from a straight.
+func nearRun(p, from, to cage.Vector) float64 {
+	a, b := minus(p, from), minus(to, from)
 	share := max(0, min(1, dot(a, b)/dot(b, b)))
 	return norm(cage.Vector{X: a.X - share*b.X, Y: a.Y - share*b.Y, Z: a.Z - share*b.Z})
 }

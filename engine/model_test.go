@@ -102,5 +102,5 @@ func (m *model) compiled(t testing.TB, formula string, sheet *vehicle.Sheet) (tr
 	c := p.compiler()
 	made, _ := c.whole(&rules.Formula{Source: formula, Tree: tree})
 	p.slots = c.most
-	return made, p.Car(sheet).machine(p, false, 0)
+	return made, p.Car(sheet).machine(p, false, Request{})
 }

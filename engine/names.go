@@ -41,6 +41,9 @@ func (c *Car) cause(r rawCause) Cause {
 		if r.kind == NotFitted && o.particular != nil {
 			out.Text = words(o.particular.Part.Name)
 		}
+		if r.kind == Undefined {
+			out.Text += ": " + r.label
+		}
 	case r.list >= 0:
 		if l := &c.lists[r.list]; l.says != nil {
 			out.Place = l.says.Range
@@ -53,6 +56,8 @@ func (c *Car) cause(r rawCause) Cause {
 		}
 	case r.kind == Budget:
 		out.Text = noteUnsettled
+	case r.label != "":
+		out.Text = r.label
 	default:
 		out.Text = "a division by what may be zero, or a root of what may be negative"
 	}

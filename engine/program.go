@@ -29,8 +29,9 @@ type compiledClause struct {
 	applies  truthNode // yes where the clause has none
 	where    truthNode
 	demand   truthNode
-	guard    truthNode // applies and where
-	whole    truthNode // guard implies demand
+	guard    truthNode  // applies and where
+	whole    truthNode  // guard implies demand
+	asAt     numberNode // day by whose rules it is judged, nil for the day of the check
 	stage    vehicle.Stage
 	mentions mentions
 	traces   struct{ applies, where, demand *trace }
@@ -89,6 +90,11 @@ func (p *Program) clause(clause *rules.Clause) (made *compiledClause, fault *hcl
 	made.where, made.traces.where = c.whole(clause.Where)
 	c.allowance, c.allowed = clause.Allowance, clause.AllowanceDimension
 	made.demand, made.traces.demand = c.whole(clause.Demand)
+	if f := clause.AsAt; f != nil {
+		c.formula, c.trace, c.size, c.allowance = f, &trace{}, 0, 0
+		made.asAt = c.number(f.Tree)
+		c.trace = nil
+	}
 	made.guard = &logic{of: []truthNode{made.applies, made.where}}
 	made.whole = &logic{any: true, of: []truthNode{&not{made.guard}, made.demand}}
 	made.stage, made.mentions = stageOf(clause), mentionsOf(clause)
@@ -114,7 +120,7 @@ func stageOf(c *rules.Clause) vehicle.Stage {
 		return c.Stage
 	}
 	stage := vehicle.StageUnset
-	for _, f := range []*rules.Formula{c.Applies, c.Where, c.Demand} {
+	for _, f := range []*rules.Formula{c.AsAt, c.Applies, c.Where, c.Demand} {
 		if f == nil {
 			continue
 		}

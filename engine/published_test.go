@@ -48,6 +48,22 @@ var publishedTraps = []string{
 	"25.4 x 1.6 mm as size B, followed, to the letter",
 	"1.375 x 0.049 in as size D, followed, to the letter",
 	"section of 1.75 x .095 in against 45 x 2.5 mm",
+	"belt of 1999 on the day before the memo",
+	"belt of 1999 on the day of the memo",
+	"8853/98 on its last day",
+	"8853/98 on the day after its withdrawal",
+	"list 25: SA2015 on 2023-12-31",
+	"list 25: SA2015 on 2024-01-01",
+	"national list: SA2015 on 2026-12-31",
+	"car of the last day of 2018 with an unhomologated system in 2021",
+	"tyre 4308 once its week is over",
+	"tyre 5309, a year of 53 weeks",
+	"tyre 408, made before 2000",
+	"straps of 2025 and 2027, the day after",
+	"29 February: a year on, the last day",
+	"29 February: a year on, the day after",
+	"29 February: FIA system serviced on it",
+	"month label of a February of 28 days",
 }
 
 // publishedBook loads the rulebook of published figures.
@@ -171,8 +187,8 @@ func TestPublishedSources(t *testing.T) {
 // not, and that the known traps are cases by name.
 func TestPublishedCoverage(t *testing.T) {
 	book := publishedBook(t)
-	require.Len(t, book.Cases, 1350)
-	require.Len(t, publishedClauses(book), 210)
+	require.Len(t, book.Cases, 1677)
+	require.Len(t, publishedClauses(book), 251)
 	answers, names := map[*rules.Clause][]string{}, map[string]bool{}
 	for _, w := range book.Cases {
 		answers[w.Clause] = append(answers[w.Clause], w.Answer)
@@ -188,6 +204,52 @@ func TestPublishedCoverage(t *testing.T) {
 	}
 	for _, trap := range publishedTraps {
 		require.True(t, names[trap], "the trap %q is not a case", trap)
+	}
+}
+
+// publishedByTheDay are the clauses that go by the day, so that a date of which only the
+// month or year is known leaves some days undecided.
+var publishedByTheDay = []string{
+	"10.12", "11.1", "11.2", "11.3", "11.4", "11.5", "11.6", "11.7", "11.8", "11.14",
+	"18.1", "18.2", "18.14", "18.16", "18.22", "18.23", "18.24", "18.26", "18.30", "18.31",
+}
+
+// publishedUnknownChange is the first day of a wording whose change no source dates: it is
+// the month of the edition that has it, and no case is about the day before.
+const publishedUnknownChange = "2017-11-01"
+
+// TestPublishedDates holds that each clause on dates has a case with something not recorded,
+// that one that goes by the day has a case that a month or year leaves undecided, and that
+// where a wording begins there is a case on that day and one on the day before.
+func TestPublishedDates(t *testing.T) {
+	book := publishedBook(t)
+	answers, asked := map[*rules.Clause][]string{}, map[string][]string{}
+	for _, w := range book.Cases {
+		answers[w.Clause] = append(answers[w.Clause], w.Answer)
+		if w.HasOn {
+			asked[w.Clause.Number] = append(asked[w.Clause.Number], w.On.From.String())
+		}
+	}
+	wordings, undecided := 0, map[string]bool{}
+	for _, c := range publishedClauses(book) {
+		if !slices.Contains([]string{"10", "11", "18"}, c.Chapter.Number) {
+			continue
+		}
+		require.Contains(t, answers[c], engine.NotRecorded.String(), "clause %s of %s has no case with something not recorded", c.Number, c.Period)
+		if slices.Contains(answers[c], engine.Marginal.String()) {
+			undecided[c.Number] = true
+		}
+		if from := c.Period.From; from != rules.BeforeAll {
+			wordings++
+			require.Contains(t, asked[c.Number], from.String(), "clause %s", c.Number)
+			if from.String() != publishedUnknownChange {
+				require.Contains(t, asked[c.Number], (from - 1).String(), "clause %s", c.Number)
+			}
+		}
+	}
+	require.Equal(t, 15, wordings)
+	for _, number := range publishedByTheDay {
+		require.True(t, undecided[number], "clause %s has no case that is undecided within a month or year", number)
 	}
 }
 

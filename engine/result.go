@@ -10,11 +10,12 @@ import (
 
 // Request says what to check.
 type Request struct {
-	Day      quantity.Day  // the day of the check; every day that a formula reads
-	Stage    vehicle.Stage // StageUnset: everything is due
-	Only     []string      // clause or chapter numbers; empty: all
-	NoPapers bool          // ask for no evidence: there is no sheet yet that could name it
-	All      bool          // tell the deciding comparisons of clauses that are met as well
+	Day      quantity.Day   // the day of the check
+	Event    *vehicle.Event // whose days formulas read as event.…; nil: those are the day of the check
+	Stage    vehicle.Stage  // StageUnset: everything is due
+	Only     []string       // clause or chapter numbers; empty: all
+	NoPapers bool           // ask for no evidence: there is no sheet yet that could name it
+	All      bool           // tell the deciding comparisons of clauses that are met as well
 }
 
 // Result is what a rulebook says of one car.
@@ -37,6 +38,10 @@ type ChapterResult struct {
 	Clauses []*ClauseResult
 }
 
+// IsLogBook reports whether it is the chapter that the papers of the car make: the last one,
+// without a number, with a clause for each paper. Its clauses are in no rulebook.
+func (c *ChapterResult) IsLogBook() bool { return c.Chapter.Number == "" }
+
 // ClauseResult is what one clause says of a car.
 type ClauseResult struct {
 	Clause   *rules.Clause
@@ -44,18 +49,35 @@ type ClauseResult struct {
 	NotDue   bool    // not due at the stage asked for: no verdict, no subjects
 	Note     string  // why, where no subject tells it: "1 of 2 required", "no such part on the sheet"
 	Subjects []*SubjectResult
+	Remark   bool // of a paper in the log book that is only told of: its verdict counts towards nothing
+
+	short    bool // fewer subjects than the clause asks for: a gap that no subject tells
+	pardoned []pardon
 }
 
 // SubjectResult is what one clause says of one subject: a tube, a strap, the car.
 type SubjectResult struct {
-	Parts         []*vehicle.Part // one for each across variable; empty for the car as a whole
-	Name          string          // "tube main hoop"; "" for the car as a whole
-	Verdict       Verdict
-	Notes         []string  // "as read, not proved", "short as read", "figures meet, still to be looked at"
-	Causes        []Cause   // why it is not decided, or not met
-	Decided       []Decided // the comparisons that decided
-	MissingPapers []string  // evidence that the clause asks for and the sheet does not name
-	Place         hcl.Range // where in the sheet: the deciding reading, else the subject's block; zero for nowhere
+	Parts          []*vehicle.Part // one for each across variable; empty for the car as a whole
+	Name           string          // "tube main hoop"; "" for the car as a whole
+	Verdict        Verdict
+	Notes          []string        // "as read, not proved", "short as read", "figures meet, still to be looked at"
+	Causes         []Cause         // why it is not decided, or not met
+	Decided        []Decided       // the comparisons that decided
+	MissingPapers  []string        // evidence that the clause asks for and the sheet does not name
+	OutdatedPapers []OutdatedPaper // evidence that the clause asks for and that does not count on the day
+	Dispensation   string          // label of the one that it stands under, "" for none
+	Place          hcl.Range       // where in the sheet: the deciding reading, else the subject's block; zero for nowhere
+
+	dated    []datedRead   // where a checker keeps them
+	reads    []partRead    // what comparisons that fail read, where it keeps dates
+	car      *vehicle.Part // of papers that stand with the car
+	compared []comparison  // what inspections read, beside what the sheet says
+}
+
+// OutdatedPaper is a paper that the sheet names and that does not count on the day.
+type OutdatedPaper struct {
+	Label string // what it shows, as the clause calls it
+	Why   string // "ended 2027-03-31"
 }
 
 // CauseKind says why a truth is open, or why an open truth counts as a gap.
@@ -71,6 +93,7 @@ const (
 	UnknownOthers                  // a list that is not complete
 	Undefined                      // division by a figure that may be zero, and the like
 	Budget                         // not settled within the budget of evaluations
+	Loaded                         // an incident loaded the part, and nobody has inspected it since
 )
 
 // Cause is one reason why a truth is open.
@@ -119,5 +142,6 @@ type SubjectWorking struct {
 // ClauseWorking is a clause's verdict with its working.
 type ClauseWorking struct {
 	Result   *ClauseResult
+	Then     *rules.Clause // the wording it is judged by, where that is one of another day; else nil
 	Subjects []*SubjectWorking
 }

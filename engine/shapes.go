@@ -30,13 +30,24 @@ func (l *laying) points(p *vehicle.Part) {
 	}
 	for _, x := range p.Type.Particulars {
 		if x.Kind == vehicle.KindPoint {
-			s := &shape{points: []pointCells{l.pointOf(p, x)}, radius: -1, lacks: -1}
+			s := &shape{points: []pointCells{l.pointOf(p, x)}, radius: -1, lacks: -1, outside: -1, ball: -1}
 			l.car.shapes[shapeKey{l.car.bases[p], int32(x.Index)}] = s
 			if x == whereabouts(p.Type) {
-				l.car.shapes[shapeKey{l.car.bases[p], -1}] = s
+				l.car.shapes[shapeKey{l.car.bases[p], -1}] = l.helmet(p, s)
 			}
 		}
 	}
+}
+
+// helmet is the shape of a part that stands at a point: of a head the helmet below it, of
+// any other part the point.
+func (l *laying) helmet(p *vehicle.Part, at *shape) *shape {
+	if p.Type.Name != "head" || p.Type.Club != "" {
+		return at
+	}
+	made := *at
+	made.ball = l.car.cellOf(p, p.Type.Particular("helmet_radius"))
+	return &made
 }
 
 // pointOf finds the cells of a point. The image of a joint that has no reading of its own is
@@ -69,12 +80,15 @@ func (l *laying) standsAt(p *vehicle.Part, joint *vehicle.Particular) {
 		l.car.shapes[key] = l.car.shapes[shapeKey{l.car.bases[v.Named], -1}]
 		return
 	}
-	l.car.shapes[key] = &shape{radius: -1, lacks: l.car.cellOf(p, joint)}
+	l.car.shapes[key] = &shape{radius: -1, lacks: l.car.cellOf(p, joint), outside: -1, ball: -1}
 }
 
 // tube lays out the course of a tube.
 func (l *laying) tube(p *vehicle.Part, through *vehicle.Particular) {
-	made := &shape{radius: l.car.cellOf(p, p.Type.Particular("bend_radius")), lacks: -1}
+	made := &shape{
+		radius: l.car.cellOf(p, p.Type.Particular("bend_radius")), lacks: -1,
+		outside: l.car.cellOf(p, outsideOf(p)), ball: -1,
+	}
 	v, _ := p.Value(through)
 	for _, joint := range v.Several {
 		l.points(joint)
@@ -84,4 +98,17 @@ func (l *laying) tube(p *vehicle.Part, through *vehicle.Particular) {
 		made.lacks = l.car.cellOf(p, through)
 	}
 	l.car.shapes[shapeKey{l.car.bases[p], -1}] = made
+}
+
+// outsideOf is the particular that tells the outside diameter of a tube: as measured, else
+// as ordered; where neither is stated, as it is to be measured.
+func outsideOf(p *vehicle.Part) *vehicle.Particular {
+	measured, ordered := p.Type.Particular("outside"), p.Type.Particular("ordered_outside")
+	if v, _ := p.Value(measured); v.State != vehicle.Nothing {
+		return measured
+	}
+	if v, _ := p.Value(ordered); v.State != vehicle.Nothing {
+		return ordered
+	}
+	return measured
 }

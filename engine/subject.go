@@ -30,6 +30,8 @@ func (k *checker) subject(c *compiledClause, out *ClauseResult) tally {
 			s.Notes = append(s.Notes, NoteTakenAsExact)
 		}
 		k.explain(s, m, c, o.whole)
+		k.readingsBeside(s, c)
+		k.loadedBeside(s, c)
 		out.add(s)
 		if o.guard == quantity.Yes {
 			k.papers(s, c, out)

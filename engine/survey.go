@@ -18,6 +18,7 @@ type survey struct {
 	atoms      map[string]*atom
 	atomOrder  []string
 	unknown    []unknown
+	days       *dayCuts       // where the days of the run are looked for, nil elsewhere
 	places     map[int32]bool // cells that were read for where a place is
 	texts      []uint64       // every text that an undecided part mentions or reads
 
@@ -47,7 +48,7 @@ type unknown struct {
 	list  int32  // index of the list, -1 where it is none
 	by    any    // the node that found it
 	cell  int32  // of what is missing, where it is one; else -1
-	label string // of the one part of the list that is not there, "" for the list
+	label string // of the one part of the list that is not there, "" for the list; see rawCause
 }
 
 func newSurvey(everything bool) *survey {

@@ -57,9 +57,7 @@ func (b *Bench) Try(tree rules.Node, text string, given []Given, wantWorking boo
 		return Answer{}, nil, err
 	}
 	m := &machine{cells: g.cells, refs: g.refs, lists: g.lists, texts: g.texts, derived: b.car.derived, shapes: b.car.shapes, slots: make([]slot, c.most), limit: stepLimit}
-	for i := range moments {
-		m.cells[i].low, m.cells[i].high, m.cells[i].label = float64(b.on), float64(b.on), float64(b.on)
-	}
+	m.setDays(Request{Day: b.on}.days())
 	car := *b.car
 	car.origins, car.lists, car.spelt = g.origins, g.lists, g.spelt
 	x := &explainer{m: m, car: &car, roots: wantWorking}

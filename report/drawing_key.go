@@ -9,11 +9,10 @@ import (
 	"gapsheet/vehicle"
 )
 
-// Lines of text are so far apart, in millimetres: notes, and rows of the key.
+// Of the key, in millimetres.
 const (
-	noteLine = 3.6
-	keyLine  = 4.7
-	keySign  = 15.0 // width of the signs beside which the key's words stand
+	keyLine = 4.7  // from row to row
+	keySign = 15.0 // width of the signs beside which the key's words stand
 )
 
 // keyRow is a sign with what it means.

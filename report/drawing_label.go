@@ -20,10 +20,8 @@ type label struct {
 	framed bool // a number of tubes, which has a frame; letters of joints have none
 }
 
-// The size of labels in millimetres: capital letters of a sans-serif face are about 0.72
-// of the font's size high, so that these have 2 mm, as the smallest text of the sheet.
+// The size of labels in millimetres.
 const (
-	smallText  = 2.8
 	labelHigh  = 3.5
 	labelRoom  = 0.3 // between labels
 	directions = 24

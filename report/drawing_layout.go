@@ -6,18 +6,12 @@ import (
 	"gapsheet/vehicle/cage"
 )
 
-// The sheet is A4 across (ISO 216), 297 × 210 mm. Everything stands inside a frame that
-// also prints on Letter (279.4 × 215.9 mm), with the wide margin for filing on the left as
-// in ISO 5457 (from memory).
+// Sizes of the layout, in millimetres.
 const (
-	sheetWide, sheetHigh = 297.0, 210.0
-	titleHigh            = 4.2 // the line above a view
-	viewMargin           = 8.0 // around what is seen, for labels
-	headHigh             = 11.5
-	leastKeyWide         = 54.0
+	titleHigh    = 4.2 // the line above a view
+	viewMargin   = 8.0 // around what is seen, for labels
+	leastKeyWide = 54.0
 )
-
-var sheetFrame = area{20, 10, 253, 190}
 
 // The least room for views, so that a title and the notes find theirs beside a thin cage.
 const (

@@ -12,9 +12,6 @@ const (
 	unplacedLines = 4
 )
 
-// titleSize is the size of the sheet's title.
-const titleSize = 4.5
-
 // drawHead writes the title with the caution that stands above everything.
 func (d *drawing) drawHead(out *svgText) {
 	out.words(spot{sheetFrame.x, sheetFrame.y + titleSize*0.75}, titleSize, "start", fitted(d.title(), sheetFrame.wide, titleSize))

@@ -22,13 +22,11 @@ type tubeStyle struct {
 	round   bool    // their ends are round: dots
 }
 
-// The styles, worst first: the heavier, the worse. Vermilion, blue and reddish purple are of the palette of
-// M. Okabe and K. Ito ("Color Universal Design", from memory), which people with any kind
-// of colour vision tell apart; each has at least three times the contrast of white paper.
+// The styles, worst first: the heavier, the worse.
 var tubeStyles = []*tubeStyle{
-	{verdict: engine.Gap, edge: "#000", fill: "#D55E00", ink: "#D55E00", beyond: 0.35, thick: 0.5},
-	{verdict: engine.NotRecorded, edge: "#0072B2", fill: "#fff", ink: "#0072B2", beyond: 0.1, thick: 0.25, mark: 0.5, dash: 0.01, pause: 1.5, round: true},
-	{verdict: engine.Marginal, edge: "#000", fill: "#fff", ink: "#CC79A7", beyond: 0.2, thick: 0.35, mark: 0.5, dash: 3, pause: 1.5},
+	{verdict: engine.Gap, edge: "#000", fill: inkOfGap, ink: inkOfGap, beyond: 0.35, thick: 0.5},
+	{verdict: engine.NotRecorded, edge: inkOfNotRecorded, fill: "#fff", ink: inkOfNotRecorded, beyond: 0.1, thick: 0.25, mark: 0.5, dash: 0.01, pause: 1.5, round: true},
+	{verdict: engine.Marginal, edge: "#000", fill: "#fff", ink: inkOfMarginal, beyond: 0.2, thick: 0.35, mark: 0.5, dash: 3, pause: 1.5},
 }
 
 // plainStyle is for all other tubes.

@@ -37,10 +37,14 @@ const (
 	advice counted = false
 )
 
-// findingsOf collects what has a verdict, in the rulebook's order.
+// findingsOf collects what has a verdict, in the rulebook's order. The papers of the car have
+// a section of their own.
 func findingsOf(result *engine.Result, verdict engine.Verdict, which counted) []finding {
 	var found []finding
 	for _, chapter := range result.Chapters {
+		if chapter.IsLogBook() {
+			continue
+		}
 		for _, clause := range chapter.Clauses {
 			if clause.NotDue || (clause.Clause.Concern == rules.Advice) == bool(which) {
 				continue
@@ -95,6 +99,9 @@ func linesOf(subject *engine.SubjectResult) []string {
 	for _, paper := range subject.MissingPapers {
 		add("the sheet names no " + paper)
 	}
+	for _, paper := range subject.OutdatedPapers {
+		add(paper.Label + ": " + paper.Why)
+	}
 	for _, cause := range subject.Causes {
 		add(causeLine(cause, subject.Verdict))
 	}
@@ -105,10 +112,10 @@ func linesOf(subject *engine.SubjectResult) []string {
 }
 
 // tells reports whether a comparison belongs to the story of a verdict: of a gap those
-// that fail, of what is open those that are open, else all.
+// that fail, also where it is let off, of what is open those that are open, else all.
 func tells(truth quantity.Truth, verdict engine.Verdict) bool {
 	switch verdict {
-	case engine.Gap:
+	case engine.Gap, engine.UnderDispensation:
 		return truth == quantity.No
 	case engine.Marginal:
 		return truth == quantity.Open
@@ -141,8 +148,8 @@ func decidedLine(d engine.Decided) string {
 // by its comparison.
 func causeLine(cause engine.Cause, verdict engine.Verdict) string {
 	switch cause.Kind {
-	case engine.Missing, engine.UnknownOthers, engine.Tolerance:
-		return ""
+	case engine.Missing, engine.UnknownOthers, engine.Tolerance, engine.Loaded:
+		return "" // a loaded part has a note that says what to do
 	case engine.NotFitted:
 		return "not fitted: " + cause.Text
 	case engine.StatedNone:

@@ -41,6 +41,9 @@ func writeHead(p *page, h Head) {
 		if h.Book.Standing != "" {
 			p.labelled(2, "", headLabel, sentence(h.Book.Standing))
 		}
+		if line := outsideLine(h.Book, h.Day); line != "" {
+			p.labelled(2, "", headLabel, sentence(line))
+		}
 		p.labelled(2, "", headLabel, Bulletins)
 	}
 	if h.Sheet != nil {
@@ -64,6 +67,18 @@ func dayLine(day quantity.Day, isToday bool) string {
 		return day.String() + ", today by this machine's clock, as no day was named"
 	}
 	return day.String()
+}
+
+// outsideLine says that a rulebook is not in force on the day of the check, "" where it is.
+func outsideLine(book *rules.Rulebook, day quantity.Day) string {
+	if book.Period.Holds(day) {
+		return ""
+	}
+	what := "the rulebook"
+	if book.Edition != "" {
+		what = "edition " + book.Edition
+	}
+	return what + " is in force " + book.Period.String() + "; the day of the check is " + day.String()
 }
 
 func bookLine(book *rules.Rulebook) string {

@@ -4,11 +4,13 @@ import (
 	"bytes"
 	"encoding/json"
 	"fmt"
+	"io"
 	"unicode/utf8"
 
 	"github.com/hashicorp/hcl/v2"
 
 	"gapsheet/engine"
+	"gapsheet/vehicle"
 )
 
 // jsonFormat is the number of the form. It grows when a field changes its meaning or goes.
@@ -18,7 +20,7 @@ const jsonFormat = 1
 // to be shown on a screen: whoever reads it picks.
 func WriteJSON(screen *Screen, run *Precheck) error {
 	document := jsonRun{
-		Caution: Caution, Bulletins: Bulletins, Format: jsonFormat,
+		Caution: Caution, Bulletins: Bulletins, Dates: DateCaution, Format: jsonFormat,
 		Program: jsonProgram{"gapsheet", run.Version},
 		Day:     run.Day.String(), Today: run.DayIsToday,
 		Stage: stageWord(run.Stage), Only: notNil(run.Only),
@@ -27,6 +29,11 @@ func WriteJSON(screen *Screen, run *Precheck) error {
 	for _, result := range run.Results {
 		document.Checks = append(document.Checks, jsonCheckOf(result))
 	}
+	return writeDocument(screen.Writer, document)
+}
+
+// writeDocument writes results as one JSON document that is safe on a terminal.
+func writeDocument(w io.Writer, document any) error {
 	var text bytes.Buffer
 	encoder := json.NewEncoder(&text)
 	encoder.SetEscapeHTML(false)
@@ -34,7 +41,7 @@ func WriteJSON(screen *Screen, run *Precheck) error {
 	if err := encoder.Encode(document); err != nil {
 		return fmt.Errorf("the results cannot be put into JSON: %w", err)
 	}
-	_, err := screen.Writer.Write(SafeJSON(text.Bytes()))
+	_, err := w.Write(SafeJSON(text.Bytes()))
 	return err
 }
 
@@ -75,18 +82,12 @@ func jsonCheckOf(result *engine.Result) jsonCheck {
 	book := result.Book
 	check := jsonCheck{
 		Rulebook: jsonRulebook{book.Name, book.Edition, book.Hash, book.Standing},
-		Sheet:    jsonSheet{File: result.Sheet.Name, Hash: result.Sheet.Hash},
-		Worst:    result.Worst.String(),
-		Counts:   map[string]int{}, Advice: map[string]int{},
+		InForce:  book.Period.Holds(result.Request.Day), Outside: outsideLine(book, result.Request.Day),
+		Sheet:  jsonSheetOf(result.Sheet),
+		Worst:  result.Worst.String(),
+		Counts: jsonCounts(result.Counts), Advice: jsonCounts(result.Advice),
 		NotDue: result.NotDue, ForAPerson: forAPerson(result), ToLookAt: result.ToLookAt,
-		Chapters: []jsonChapter{},
-	}
-	if car := result.Sheet.Car(); car != nil {
-		check.Sheet.Car = car.Label
-	}
-	for _, verdict := range engine.Verdicts() {
-		check.Counts[verdict.String()] = result.Counts[verdict]
-		check.Advice[verdict.String()] = result.Advice[verdict]
+		Papers: jsonPapersOf(result.Sheet), Chapters: []jsonChapter{},
 	}
 	for _, chapter := range result.Chapters {
 		written := jsonChapter{chapter.Chapter.Number, chapter.Chapter.Title, chapter.Worst.String(), []jsonClause{}}
@@ -98,16 +99,35 @@ func jsonCheckOf(result *engine.Result) jsonCheck {
 	return check
 }
 
+func jsonSheetOf(sheet *vehicle.Sheet) jsonSheet {
+	written := jsonSheet{File: sheet.Name, Hash: sheet.Hash}
+	if car := sheet.Car(); car != nil {
+		written.Car = car.Label
+	}
+	return written
+}
+
+// verdictCounts are clauses by verdict, as the engine counts them.
+type verdictCounts = [engine.Gap + 1]int
+
+func jsonCounts(counts verdictCounts) map[string]int {
+	words := map[string]int{}
+	for _, v := range engine.Verdicts() {
+		words[v.String()] = counts[v]
+	}
+	return words
+}
+
 func jsonClauseOf(result *engine.ClauseResult) jsonClause {
 	clause := result.Clause
 	written := jsonClause{
 		Number: clause.Number, Title: clause.Title,
 		Concern: concernWord(clause.Concern), Page: clause.Page, Stage: stageWord(clause.Stage),
 		TextAt: clause.TextAt, LookFor: clause.LookFor, Rectify: clause.Rectify,
-		NotDue: result.NotDue, Note: result.Note,
+		NotDue: result.NotDue, Note: result.Note, Remark: result.Remark,
 		Subjects: []jsonSubject{},
 	}
-	if !result.NotDue {
+	if !result.NotDue && !result.Remark {
 		written.Verdict = result.Verdict.String()
 	}
 	for _, subject := range result.Subjects {
@@ -120,8 +140,12 @@ func jsonSubjectOf(subject *engine.SubjectResult) jsonSubject {
 	written := jsonSubject{
 		Name: subject.Name, Verdict: subject.Verdict.String(),
 		Decided: []jsonDecided{}, Causes: []jsonCause{},
-		MissingPapers: notNil(subject.MissingPapers), Notes: notNil(subject.Notes),
+		MissingPapers: notNil(subject.MissingPapers), OutdatedPapers: []jsonOutdated{},
+		Dispensation: subject.Dispensation, Notes: notNil(subject.Notes),
 		Place: jsonPlaceOf(subject.Place),
+	}
+	for _, paper := range subject.OutdatedPapers {
+		written.OutdatedPapers = append(written.OutdatedPapers, jsonOutdated{paper.Label, paper.Why})
 	}
 	for _, d := range subject.Decided {
 		written.Decided = append(written.Decided, jsonDecided{

@@ -7,6 +7,7 @@ package report
 type jsonRun struct {
 	Caution   string      `json:"caution"`
 	Bulletins string      `json:"bulletins"`
+	Dates     string      `json:"date_caution"`
 	Format    int         `json:"format"`
 	Program   jsonProgram `json:"program"`
 	Day       string      `json:"day"`
@@ -23,6 +24,8 @@ type jsonProgram struct {
 
 type jsonCheck struct {
 	Rulebook   jsonRulebook   `json:"rulebook"`
+	InForce    bool           `json:"in_force"`
+	Outside    string         `json:"not_in_force"` // "" where it is
 	Sheet      jsonSheet      `json:"sheet"`
 	Worst      string         `json:"worst"`
 	Counts     map[string]int `json:"counts"`
@@ -30,6 +33,7 @@ type jsonCheck struct {
 	NotDue     int            `json:"not_due"`
 	ForAPerson int            `json:"for_a_person"`
 	ToLookAt   int            `json:"to_look_at"`
+	Papers     []jsonPaper    `json:"papers"`
 	Chapters   []jsonChapter  `json:"chapters"`
 }
 
@@ -63,19 +67,38 @@ type jsonClause struct {
 	LookFor  string        `json:"look_for"`
 	Rectify  string        `json:"rectify"`
 	NotDue   bool          `json:"not_due"`
-	Verdict  string        `json:"verdict"` // "" where not due
+	Verdict  string        `json:"verdict"` // "" where not due, and of a remark
 	Note     string        `json:"note"`
+	Remark   bool          `json:"remark"`
 	Subjects []jsonSubject `json:"subjects"`
 }
 
 type jsonSubject struct {
-	Name          string        `json:"name"` // "" for the car as a whole
-	Verdict       string        `json:"verdict"`
-	Decided       []jsonDecided `json:"decided"`
-	Causes        []jsonCause   `json:"causes"`
-	MissingPapers []string      `json:"missing_papers"`
-	Notes         []string      `json:"notes"`
-	Place         *jsonPlace    `json:"place,omitempty"`
+	Name           string         `json:"name"` // "" for the car as a whole
+	Verdict        string         `json:"verdict"`
+	Decided        []jsonDecided  `json:"decided"`
+	Causes         []jsonCause    `json:"causes"`
+	MissingPapers  []string       `json:"missing_papers"`
+	OutdatedPapers []jsonOutdated `json:"outdated_papers"`
+	Dispensation   string         `json:"dispensation"`
+	Notes          []string       `json:"notes"`
+	Place          *jsonPlace     `json:"place,omitempty"`
+}
+
+type jsonOutdated struct {
+	Label string `json:"label"`
+	Why   string `json:"why"`
+}
+
+type jsonPaper struct {
+	Label      string     `json:"label"`
+	Part       string     `json:"part"`
+	File       string     `json:"file"`
+	Found      bool       `json:"found"`
+	Hash       string     `json:"sha256"`
+	Dated      string     `json:"dated"`
+	ValidUntil string     `json:"valid_until"`
+	Place      *jsonPlace `json:"place,omitempty"`
 }
 
 type jsonDecided struct {

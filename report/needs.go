@@ -32,10 +32,8 @@ func needsOf(found []finding) []*need {
 	collector := needCollector{byParticular: map[*vehicle.Particular]*need{}, byText: map[string]*need{}}
 	for _, f := range found {
 		told := false
-		for _, g := range f.groups {
-			for _, subject := range g.subjects {
-				told = collector.subject(f.clause, subject) || told
-			}
+		for _, subject := range f.subjects {
+			told = collector.subject(f.clause, subject) || collector.notes(f.clause, subject) || told
 		}
 		if !told {
 			collector.text(f.clause, noteOr(f.note, "not recorded"), "")
@@ -77,6 +75,8 @@ func (c *needCollector) subject(clause *rules.Clause, subject *engine.SubjectRes
 			c.others(clause, cause)
 		case engine.Undefined:
 			c.text(clause, "cannot be worked out: "+cause.Text, "")
+		case engine.Loaded:
+			c.text(clause, cause.Text, "Re-inspect or replace it, then write inspected and inspected_by into the incident.")
 		case engine.NoSuchPart:
 			c.text(clause, "whether there is one: "+cause.Text, writeOrDeny(cause))
 		default:
@@ -85,6 +85,15 @@ func (c *needCollector) subject(clause *rules.Clause, subject *engine.SubjectRes
 		told = true
 	}
 	return told
+}
+
+// notes adds what is said of a subject that waits for nothing on the sheet, such as an edition
+// that is not given. It reports whether there was anything.
+func (c *needCollector) notes(clause *rules.Clause, subject *engine.SubjectResult) bool {
+	for _, note := range subject.Notes {
+		c.text(clause, note, "")
+	}
+	return len(subject.Notes) > 0
 }
 
 func (c *needCollector) missing(clause *rules.Clause, cause engine.Cause) {

@@ -45,9 +45,15 @@ func FormatNamed(name string) (Format, bool) {
 }
 
 // forAPerson counts what only a person can judge: each clause once for what is to be
-// looked at, advice included as it stands on the same list.
+// looked at, advice included as it stands on the same list, and the papers of the car.
 func forAPerson(result *engine.Result) int {
-	return len(findingsOf(result, engine.ByEye, counts)) + len(findingsOf(result, engine.ByEye, advice))
+	count := len(findingsOf(result, engine.ByEye, counts)) + len(findingsOf(result, engine.ByEye, advice))
+	for _, paper := range papersOf(result) {
+		if paper.Verdict == engine.ByEye {
+			count++
+		}
+	}
+	return count
 }
 
 // headOf is the head over one result of a run.

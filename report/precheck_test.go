@@ -87,7 +87,7 @@ func resultOf(t *testing.T) *engine.Result {
 	chapter := &rules.Chapter{Number: "4", Title: "Safety cage"}
 	book := &rules.Rulebook{
 		Name: "Kettleford Stage Car Rules\x1b[2J", Edition: "2027", Hash: strings.Repeat("0123456789", 4),
-		Standing: "for trying the program, not a rulebook to build to", Chapters: []*rules.Chapter{chapter},
+		Period: rules.Always, Standing: "for trying the program, not a rulebook to build to", Chapters: []*rules.Chapter{chapter},
 	}
 	m.result = &engine.Result{Book: book, Sheet: m.sheet, Chapters: []*engine.ChapterResult{{Chapter: chapter}}}
 	wall := m.sheet.Vocabulary.Type("tube").Particular("wall")

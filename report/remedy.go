@@ -13,12 +13,15 @@ import (
 // yet, are put right on the sheet, and that is said.
 func writeRemedy(p *page, found finding, column int) {
 	clause := found.clause
-	papers := found.missingPapers()
-	if clause.Rectify != "" && (len(papers) == 0 || found.failsOnCar()) {
+	papers, outdated := found.missingPapers(), found.outdatedPapers()
+	if clause.Rectify != "" && (len(papers)+len(outdated) == 0 || found.failsOnCar()) {
 		p.labelled(column, "put right", labelWidth, clause.Rectify)
 	}
 	for _, paper := range papers {
 		p.labelled(column, "name it", labelWidth, fmt.Sprintf("evidence %q { file = \"…\" } in its part or in the car, where there is such a paper", paper))
+	}
+	for _, paper := range outdated {
+		p.labelled(column, "renew it", labelWidth, paper+": have a new one made out and name it beside the old; never alter the day on a paper")
 	}
 	for _, name := range found.perhapsUnfinished() {
 		p.labelled(column, "or", labelWidth, fmt.Sprintf("put %q into unfinished, while more of them are still to be written down", name))
@@ -38,6 +41,19 @@ func (f finding) missingPapers() []string {
 		for _, paper := range subject.MissingPapers {
 			if !slices.Contains(papers, paper) {
 				papers = append(papers, paper)
+			}
+		}
+	}
+	return papers
+}
+
+// outdatedPapers is the papers of the finding that do not count on the day, each once.
+func (f finding) outdatedPapers() []string {
+	var papers []string
+	for _, subject := range f.subjects {
+		for _, paper := range subject.OutdatedPapers {
+			if !slices.Contains(papers, paper.Label) {
+				papers = append(papers, paper.Label)
 			}
 		}
 	}

@@ -15,6 +15,7 @@ import (
 func WriteTerminal(screen *Screen, run *Precheck) error {
 	p := screen.page()
 	writeCaution(p)
+	writeDateCaution(p, run.Results, run.All)
 	for _, result := range run.Results {
 		writeHead(p, run.headOf(result))
 		writeResult(p, result, run.All)
@@ -29,6 +30,7 @@ func writeResult(p *page, result *engine.Result, all bool) {
 	column := numbersWidth(result.Book, p.width)
 	p.labelled(2, "In short", headLabel, inShort(result))
 	writeSection(p, gapSection, findingsOf(result, engine.Gap, counts), column)
+	writeLogBook(p, result, all)
 	writeNeeds(p, findingsOf(result, engine.NotRecorded, counts))
 	writeSection(p, marginalSection, findingsOf(result, engine.Marginal, counts), column)
 	writeToLookAt(p, result, column)

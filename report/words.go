@@ -47,6 +47,8 @@ func CauseWord(kind engine.CauseKind) string {
 		return "undefined"
 	case engine.Budget:
 		return "budget"
+	case engine.Loaded:
+		return "loaded"
 	}
 	panic(fmt.Sprintf("a kind of cause without a word: %d", kind))
 }

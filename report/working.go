@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"gapsheet/engine"
+	"gapsheet/rules"
 	"gapsheet/vehicle/quantity"
 )
 
@@ -22,16 +23,35 @@ const (
 func WriteWorking(screen *Screen, head Head, working *engine.ClauseWorking) error {
 	p := screen.page()
 	writeCaution(p)
-	writeHead(p, head)
 	clause := working.Result.Clause
+	if readsDates(clause) {
+		p.prose(0, Strong, DateCaution)
+	}
+	writeHead(p, head)
 	p.heading(Strong, Safe(clause.Number), "  "+Safe(clauseTitle(clause)))
-	writeWording(p, working.Result)
+	writeWording(p, clause)
+	if working.Then != nil {
+		p.blank()
+		p.prose(0, Plain, "It is judged by the clause as it stood on that day:")
+		writeWording(p, working.Then)
+	}
 	if len(working.Subjects) > 0 {
 		p.blank()
 		p.prose(0, Faint, `What decided stands behind ">".`)
 	}
+	results := bySubject(working.Result)
 	for i, subject := range working.Subjects {
-		writeSubjectWorking(p, working.Result, i, subject)
+		var of []*engine.SubjectResult
+		if i < len(results) {
+			of = results[i]
+		}
+		writeSubjectWorking(p, of, subject)
+	}
+	if len(working.Subjects) == 0 {
+		p.blank()
+		for _, subject := range working.Result.Subjects {
+			writeWhy(p, subject)
+		}
 	}
 	p.blank()
 	verdict := working.Result.Verdict
@@ -45,13 +65,18 @@ func WriteWorking(screen *Screen, head Head, working *engine.ClauseWorking) erro
 	return p.done()
 }
 
-func writeWording(p *page, result *engine.ClauseResult) {
-	clause := result.Clause
+func writeWording(p *page, clause *rules.Clause) {
 	if clause.Text != "" {
 		p.labelled(2, "wording", labelWidth, clause.Text)
 	}
 	if clause.TextAt != "" {
 		p.labelled(2, "wording", labelWidth, clause.TextAt)
+	}
+	if clause.Period.Bounded() {
+		p.labelled(2, "in force", labelWidth, clause.Period.String())
+	}
+	if clause.AsAt != nil {
+		writeFormula(p, "as at", clause.AsAt.Source)
 	}
 	for _, across := range clause.Across {
 		p.labelled(2, "across", labelWidth, strings.TrimSpace(across.List.Source))
@@ -77,25 +102,45 @@ func writeFormula(p *page, label, source string) {
 	}
 }
 
-func writeSubjectWorking(p *page, result *engine.ClauseResult, index int, working *engine.SubjectWorking) {
+// bySubject puts to each subject of a clause the gap that its papers are of their own.
+func bySubject(result *engine.ClauseResult) [][]*engine.SubjectResult {
+	var of [][]*engine.SubjectResult
+	for _, s := range result.Subjects {
+		if n := len(of); n > 0 && len(s.MissingPapers)+len(s.OutdatedPapers) > 0 {
+			of[n-1] = append(of[n-1], s)
+			continue
+		}
+		of = append(of, []*engine.SubjectResult{s})
+	}
+	return of
+}
+
+// writeSubjectWorking writes what a subject came to, by its figures and by its papers, and
+// how.
+func writeSubjectWorking(p *page, results []*engine.SubjectResult, working *engine.SubjectWorking) {
 	p.blank()
 	name := working.Name
 	if name == "" {
 		name = "the car"
 	}
 	head := Safe(name)
-	var subject *engine.SubjectResult
-	if index < len(result.Subjects) {
-		subject = result.Subjects[index]
-		head += ": " + p.paint.With(InkOf(subject.Verdict), subject.Verdict.String())
+	if len(results) > 0 {
+		head += ": " + p.paint.With(InkOf(results[0].Verdict), results[0].Verdict.String())
 	}
 	p.raw(head)
 	writeTree(p, "applies", working.Applies)
 	writeTree(p, "where", working.Where)
 	writeTree(p, "demand", working.Demand)
-	if subject == nil {
-		return
+	for i, subject := range results {
+		if i > 0 {
+			p.raw("  papers: " + p.paint.With(InkOf(subject.Verdict), subject.Verdict.String()))
+		}
+		writeWhy(p, subject)
 	}
+}
+
+// writeWhy writes why a subject has its verdict, and how what is missing is measured.
+func writeWhy(p *page, subject *engine.SubjectResult) {
 	for _, line := range linesOf(subject) {
 		p.hanging(2, "- ", 2, Plain, line)
 	}

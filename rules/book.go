@@ -9,7 +9,7 @@ import (
 )
 
 var (
-	bookKeys      = []string{"edition", "in_force", "judged", "readings", "classes", "standing"}
+	bookKeys      = []string{"edition", "in_force", "until", "judged", "readings", "classes", "standing"}
 	judgedWords   = []string{"as read", "proved"} // by Judged
 	readingsWords = []string{"least favourable", "mean"}
 	classKeys     = []string{"synonyms", "means"}
@@ -31,7 +31,7 @@ func (l *loader) readBook() {
 	if f.want("edition", `"2027"`) {
 		book.Edition = f.line("edition")
 	}
-	book.InForce, _ = f.days("in_force")
+	book.Period, book.InForce = f.period("in_force", "until")
 	book.Judged = Judged(max(0, f.word("judged", judgedWords)))
 	book.MeanOfReadings = f.word("readings", readingsWords) == 1
 	book.Standing = f.line("standing")
@@ -105,6 +105,22 @@ func (l *loader) nameOnce(places map[string]hcl.Range, name string, at hcl.Range
 		return
 	}
 	places[folded] = at
+}
+
+// readStandards adds the equipment standards that the rulebook knows beside the built-in ones
+// to the lists of the vocabulary.
+func (l *loader) readStandards() {
+	var added []vehicle.AddedStandard
+	for _, block := range l.blocks["standard"] {
+		one, faults := vehicle.DecodeStandard(block.source, block.Block, l.book.Vocabulary)
+		l.faults = append(l.faults, faults...)
+		if !faults.HasErrors() {
+			added = append(added, one)
+		}
+	}
+	extended, faults := l.book.Vocabulary.WithStandards(l.book.Name, added)
+	l.faults = append(l.faults, faults...)
+	l.book.Vocabulary = extended
 }
 
 // readParticulars extends the vocabulary by what the rulebook adds to it.

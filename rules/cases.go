@@ -34,11 +34,11 @@ func (l *loader) readCases() {
 
 // readCase reads what a worked case says.
 func (l *loader) readCase(w *WorkedCase, f *fields) {
-	if f.want("clause", `"4.3.2"`) {
-		w.Clause = l.caseClause(f)
-	}
 	if f.has("on") {
 		w.On, w.HasOn = f.day("on")
+	}
+	if f.want("clause", `"4.3.2"`) {
+		w.Clause = l.caseClause(w, f)
 	}
 	if f.want("answer", `"gap" or "meets"`) {
 		if i := f.word("answer", verdictWords); i >= 0 {
@@ -56,11 +56,17 @@ func (l *loader) readCase(w *WorkedCase, f *fields) {
 	}
 }
 
-// caseClause finds the clause that a case is about.
-func (l *loader) caseClause(f *fields) *Clause {
+// caseClause finds the clause that a case is about: of several wordings the one in force on
+// the day of the case, else the first.
+func (l *loader) caseClause(w *WorkedCase, f *fields) *Clause {
 	number := f.line("clause")
 	if number == "" {
 		return nil
+	}
+	if w.HasOn {
+		if c := l.book.ClauseOn(number, w.On.From); c != nil {
+			return c
+		}
 	}
 	if c := l.book.ClauseNumbered(number); c != nil {
 		return c

@@ -11,8 +11,13 @@ import (
 func (c *checker) call(n *ast.CallNode) Node {
 	name, ok := n.Callee.(*ast.IdentifierNode)
 	if !ok {
-		at := c.spanOf(n)
-		return c.refused("method", c.toClosing(c.startOf(n.Callee), at.To))
+		at := c.toClosing(c.startOf(n.Callee), c.spanOf(n).To)
+		if member, ok := n.Callee.(*ast.MemberNode); ok {
+			if of, ok := member.Property.(*ast.StringNode); ok && c.labelInRound(of.Value, at, n.Arguments) {
+				return nil
+			}
+		}
+		return c.refused("method", at)
 	}
 	return c.function(name.Value, c.spanOf(name), n.Arguments)
 }
@@ -44,6 +49,9 @@ func (c *checker) function(name string, by Span, arguments []ast.Node) Node {
 	if c.scope.names.tables[name] != nil {
 		return c.fault(CodeFormulaName, by, fmt.Sprintf("Write any(table.%s, …) with what is asked of a row.", name), "%s is a table, not a function.", quoteCode(name))
 	}
+	if c.labelInRound(name, at, arguments) {
+		return nil
+	}
 	if c.isShadowed(name) {
 		return c.fault(CodeFormulaName, by, "Write the operator that is meant before the bracket, such as *.", "%s is a name, not a function.", quoteCode(name))
 	}
@@ -65,6 +73,8 @@ var otherNames = map[string]string{
 	"maximum": "max", "minimum": "min", "average": "mean", "avg": "mean", "total": "sum", "length": "len", "size": "len",
 	"every": "all", "some": "any", "exists": "any", "truncate": "floor", "trunc": "floor", "atan": "atan2", "years": "years_after",
 	"months": "months_after", "days": "days_after", "year": "year_of", "contains": "contains, between two texts",
+	"dist": "distance", "gap": "clearance", "angle": "angle_between", "higher": "above", "ahead": "ahead_of", "touch": "meet", "cross": "meet",
+	"below": "above, with the two the other way round", "behind": "ahead_of, with the two the other way round",
 }
 
 // argumentCount is the fault of too few or too many arguments.

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"strings"
 
 	"gapsheet/vehicle/quantity"
 )
@@ -63,8 +64,27 @@ func (c *checker) mixed(at Span, left, right Node, done string) Node {
 			}
 		}
 	}
-	return c.fault(CodeFormulaDimension, at, "Only figures of one kind can be "+done+".",
+	return c.fault(CodeFormulaDimension, at, "Only figures of one kind can be "+done+"."+c.sameNumber(left, right),
 		"%s is %s, %s is %s.", c.quote(left.Span()), left.Type(), c.quote(right.Span()), right.Type())
+}
+
+// sameNumber offers a figure written out with a unit that goes with the other side: 30*deg
+// for 30*mm beside an angle. It is "" where neither side alone is written out.
+func (c *checker) sameNumber(left, right Node) string {
+	k, written := left.(*Constant)
+	other := right
+	if !written {
+		k, written = right.(*Constant)
+		other = left
+	}
+	if _, both := other.(*Constant); !written || both || k.Unit.Formula() == "" || k.Unit.Affine() {
+		return ""
+	}
+	unit, number := c.unitFor(other), quantity.FormatNumber(k.Number, k.Unit, k.Decimals)
+	if digits, _, _ := strings.Cut(c.code(k.At), "*"); unit == "" || strings.TrimSpace(digits) != number {
+		return "" // reckoned, not written
+	}
+	return fmt.Sprintf(" Did you mean %s*%s?", number, unit)
 }
 
 // unitFor is a unit as formulas write it in which a figure of the kind of n is usual.

@@ -30,11 +30,7 @@ func (c *checker) pluralOf(t *vehicle.PartType, at Span) string {
 // pickExample is one part of a list as it would be written in place of the singular at a
 // place.
 func (c *checker) pickExample(t *vehicle.PartType, at Span) string {
-	label := "…"
-	if t.Labels != nil && len(t.Labels.Choices) > 0 {
-		label = t.Labels.Choices[0].Value
-	}
-	return fmt.Sprintf("%s['%s']", c.code(at), label)
+	return fmt.Sprintf("%s['%s']", c.code(at), exampleLabel(t))
 }
 
 // member checks x.y and x['y'].

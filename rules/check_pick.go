@@ -13,7 +13,7 @@ import (
 func (c *checker) pick(n *ast.MemberNode) Node {
 	of, t, known := c.picked(n.Node)
 	if t == nil {
-		if known || c.pickedVariable(n) {
+		if known || c.pickedVariable(n) || c.pickedElsewhere(n) {
 			return nil
 		}
 		return c.refused("index", c.toClosing(c.startOf(n.Node), n.Location().From))
@@ -49,7 +49,14 @@ func (c *checker) pickedVariable(n *ast.MemberNode) bool {
 	if of == nil || of.Type().Kind != Part {
 		return false
 	}
-	c.fault(CodeFormulaPart, c.toClosing(c.spanOf(name).From, n.Location().From), "Choose it with where, or give the variable another name.",
+	advice := "Choose it with where, or give the variable another name."
+	if label, ok := n.Property.(*ast.StringNode); ok {
+		t := of.Type().PartType
+		if path := c.pathTo(t, fmt.Sprintf("%s[%s]", t.Name, c.code(c.spanOf(label)))); path != "" {
+			advice = fmt.Sprintf("For the one with that label write %s; else choose it with where.", path)
+		}
+	}
+	c.fault(CodeFormulaPart, c.toClosing(c.spanOf(name).From, n.Location().From), advice,
 		"%s stands for one %s at a time here, so it has no label.", quoteCode(name.Value), spoken(of.Type().PartType.Name))
 	return true
 }

@@ -114,6 +114,9 @@ func (c *checker) recordedPlace(at Span, of *Read) Node {
 
 // place checks an argument that is a place or a tube.
 func (c *checker) place(f *Function, takes parameter, argument ast.Node) Node {
+	if c.unplaced(f, takes, argument) {
+		return nil
+	}
 	n := c.node(argument)
 	if n == nil {
 		return nil

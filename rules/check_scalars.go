@@ -17,6 +17,7 @@ const (
 	takesDate
 	takesCount
 	takesLength
+	takesText        // a tyre's date code
 	takesPlace       // a place, or a part that stands for one
 	takesTube        // a part that is a tube
 	takesPlaceOrTube // either
@@ -61,7 +62,9 @@ var signatures = map[FunctionCode]signature{
 	FunctionDaysBetween:   {takes: []parameter{takesDate, takesDate}},
 	FunctionMonthsBetween: {takes: []parameter{takesDate, takesDate}},
 	FunctionYearsBetween:  {takes: []parameter{takesDate, takesDate}},
+	FunctionWeekYear:      {takes: []parameter{takesText}},
 	FunctionDistance:      {takes: []parameter{takesPlaceOrTube, takesPlaceOrTube}, apart: true},
+	FunctionClearance:     {takes: []parameter{takesPlaceOrTube, takesPlaceOrTube}, apart: true},
 	FunctionAngleBetween:  {takes: []parameter{takesTube, takesTube}, apart: true},
 	FunctionAbove:         {takes: []parameter{takesPlace, takesPlace}, apart: true},
 	FunctionAheadOf:       {takes: []parameter{takesPlace, takesPlace}, apart: true},
@@ -129,6 +132,8 @@ func (c *checker) argument(f *Function, takes parameter, argument ast.Node) Node
 		}
 	case takesLength:
 		return c.length(f, n)
+	case takesText:
+		return c.codeText(f, n)
 	case takesDate:
 		wanted = "a date"
 		if fits = is.Kind == Date; is.Kind == Text {
@@ -179,7 +184,7 @@ func (c *checker) yield(f *Function, at Span, of []Node) (Type, bool) {
 			return Type{}, false
 		}
 		return is, true
-	case FunctionDistance, FunctionAbove, FunctionAheadOf:
+	case FunctionDistance, FunctionClearance, FunctionAbove, FunctionAheadOf:
 		return Type{Kind: Number, Dimension: quantity.Length}, true
 	case FunctionAngleBetween:
 		return Type{Kind: Number, Dimension: quantity.Angle}, true

@@ -15,7 +15,7 @@ func (c *checker) slips() []Fault {
 		text := c.source[t.start:t.end]
 		switch {
 		case t.kind == tokenStray:
-			faults = append(faults, c.stray(text, t.at))
+			faults = append(faults, c.stray(i, text))
 		case t.kind == tokenWord && isShouted(text):
 			faults = append(faults, Fault{CodeFormulaSyntax, t.at, fmt.Sprintf("The operator %s is written in small letters.", text), "Write " + strings.ToLower(text) + "."})
 		case t.kind == tokenWord && wordSlips[text] != "":
@@ -183,19 +183,37 @@ func (c *checker) operatorSlip(i int, text string) []Fault {
 var strayAdvice = map[string]string{
 	"≥": "Write >=.", "≤": "Write <=.", "≠": "Write !=.", "×": "Write *.", "·": "Write *.", "÷": "Write /.",
 	"−": "Write the minus of the keyboard: -.", "–": "Write the minus of the keyboard: -.", "—": "Write the minus of the keyboard: -.",
-	"²": "Write **2.", "³": "Write **3.", "°": "Write an angle as 30*deg, a temperature as celsius(30).",
+	"²": "Write **2.", "³": "Write **3.", "°": "Write an angle as 30*deg, a temperature as celsius(30).", "″": "Write an inch as 1.5*inch.", "′": "Write a foot as 3*ft.",
 	"±": "A tolerance belongs to the reading in the build sheet; in a formula write the limits themselves.",
 	"½": "Write 0.5.", "¼": "Write 0.25.", "¾": "Write 0.75.", "…": "Write both ends: 38*mm <= x <= 45*mm.",
 }
 
-// stray is the fault of a character that no formula holds.
-func (c *checker) stray(text string, at Span) Fault {
-	advice := strayAdvice[text]
+// stray is the fault of a character that no formula holds, which is token i.
+func (c *checker) stray(i int, text string) Fault {
+	at, advice := c.tokens[i].at, strayAdvice[text]
 	switch {
+	case text == "°" && i > 0 && c.tokens[i-1].kind == tokenNumber:
+		advice = c.degrees(i)
 	case strings.Contains("‘’‚“”„«»´", text):
 		return Fault{CodeFormulaSyntax, at, "The quotation mark " + text + " is a printer's one.", "Write a text between straight quotes: 'steel'."}
 	case advice == "":
 		advice = "Take it out."
 	}
 	return Fault{CodeFormulaSyntax, at, fmt.Sprintf("The character %s has no meaning in a formula.", vehicle.Quote(text)), advice}
+}
+
+// degrees says how 10° is written, where token i is the sign.
+func (c *checker) degrees(i int) string {
+	number := c.source[c.tokens[i-1].start:c.tokens[i-1].end]
+	scale := ""
+	if i+1 < len(c.tokens) && c.tokens[i+1].kind == tokenWord {
+		scale = c.source[c.tokens[i+1].start:c.tokens[i+1].end]
+	}
+	switch scale {
+	case "C":
+		return fmt.Sprintf("Write celsius(%s).", number)
+	case "F":
+		return fmt.Sprintf("Write fahrenheit(%s).", number)
+	}
+	return fmt.Sprintf("Write %s*deg; a temperature is celsius(%s).", number, number)
 }

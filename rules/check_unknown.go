@@ -31,6 +31,9 @@ func (c *checker) unknownName(name string, at Span) Node {
 		return c.fault(CodeFormulaName, at, fmt.Sprintf("Write table.%s for its rows.", table), "%s is not read by its bare name.", quoteCode(name))
 	}
 	if owner := c.ownerOf(name); owner != "" {
+		if path := c.inFull(name); path != "" {
+			return c.fault(CodeFormulaName, at, fmt.Sprintf("Write %s, or %s.%s if that is meant.", path, owner, name), "%s does not say what it belongs to.", quoteCode(name))
+		}
 		return c.fault(CodeFormulaName, at, fmt.Sprintf("Write %s.%s.", owner, name), "%s is a particular, and it does not say of which part.", quoteCode(name))
 	}
 	if advice := twoUnits[strings.ToLower(name)]; advice != "" {
@@ -38,6 +41,12 @@ func (c *checker) unknownName(name string, at Span) Node {
 	}
 	if path := c.pathOf(name); path != "" {
 		return c.fault(CodeFormulaName, at, fmt.Sprintf("Write %s.", path), "%s does not say what it belongs to.", quoteCode(name))
+	}
+	if path := c.inFull(name); path != "" {
+		return c.fault(CodeFormulaName, at, fmt.Sprintf("Write %s, or name it in across.", path), "%s does not say what it belongs to.", quoteCode(name))
+	}
+	if advice := c.choiceMeant(name); advice != "" {
+		return c.fault(CodeFormulaName, at, advice, "%s says what a tube is for, and is not the name of a part.", quoteCode(name))
 	}
 	if call := callForSpan[strings.ToLower(name)]; call != "" {
 		return c.fault(CodeFormulaName, at, fmt.Sprintf("For a later day write %s(date, 5).", call), "A date is not reckoned with in %s.", quoteCode(name))

@@ -160,6 +160,7 @@ var soundFormulas = []struct{ source, shape, is string }{
 	{"x**2", "power 2(given 0)", "an area"},
 	{"tube.wall ^ -1", "power -1(tube.wall)", "a 1 / length"},
 	{"years_after(end_of_label(harness['driver'].made), 5) >= on", ">=(years_after(end_of_label(harness[driver].made), 5), on)", "yes or no"},
+	{"end_of_label(week_year(car.chassis)) >= week_year('4308')", ">=(end_of_label(week_year(car.chassis)), week_year('4308'))", "yes or no"},
 	{"days_after(on, -n)", "days_after(on, -(given 1))", "a date"},
 	{"earliest(on, d)", "earliest(on, given 4)", "a date"},
 	{"year_of(on) - 5", "-(year_of(on), 5)", "a count"},

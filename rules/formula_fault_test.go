@@ -43,6 +43,12 @@ var faultyFormulas = []struct {
 	{"tube.outside >= 45 mm", []told{
 		{CodeFormulaSyntax, 17, "45 mm", `"45 mm" has no operator between number and word. Write 45*mm.`},
 	}},
+	{"week_year('5321') <= on", []told{
+		{CodeFormulaDate, 11, "'5321'", `'5321' would be week 53 of 2021, which has 52 weeks. Write two figures for the week and two for the year: week_year('4308') is week 43 of 2008.`},
+	}},
+	{"week_year(2021) <= on", []told{
+		{CodeFormulaKind, 11, "2021", `"2021" is a count, where week_year takes a text. Write the code between quotes: week_year('2021').`},
+	}},
 	{"tube.outside >= 45mm", []told{
 		{CodeFormulaSyntax, 17, "45mm", `"45mm" has no operator between number and word. Write 45*mm.`},
 	}},
@@ -96,7 +102,7 @@ var faultyFormulas = []struct {
 		{CodeFormulaSyntax, 24, "", "A text has no end. Close it with the quote it begins with, on the same line."},
 	}},
 	{"x > 30°", []told{
-		{CodeFormulaSyntax, 7, "°", `The character "°" has no meaning in a formula. Write an angle as 30*deg, a temperature as celsius(30).`},
+		{CodeFormulaSyntax, 7, "°", `The character "°" has no meaning in a formula. Write 30*deg; a temperature is celsius(30).`},
 	}},
 	{"tube.wal >= 2*mm", []told{
 		{CodeFormulaName, 6, "wal", `The build sheet knows no "wal" of a tube. Did you mean wall?`},
@@ -495,7 +501,7 @@ var faultyFormulas = []struct {
 		{CodeFormulaKind, 2, "a", `"a" is yes or no, and only a number can have a sign. Take the sign away.`},
 	}},
 	{"x * x > 3*mm", []told{
-		{CodeFormulaDimension, 1, "x * x > 3*mm", `"x * x" is an area, "3*mm" is a length. Only figures of one kind can be compared.`},
+		{CodeFormulaDimension, 1, "x * x > 3*mm", `"x * x" is an area, "3*mm" is a length. Only figures of one kind can be compared. Did you mean 3*sq_mm?`},
 	}},
 	{"tube.wall > = 2*mm", []told{
 		{CodeFormulaSyntax, 11, "> =", "A blank parts the operator >=. Write >=."},

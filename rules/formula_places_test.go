@@ -45,6 +45,8 @@ var placeFormulas = []struct{ source, shape, is string }{
 	{"distance(foot, cage.joint['A'])", "distance(foot, cage.joint[a])", "a length"},
 	{"distance(head['driver'].top, strap.anchor_at)", "distance(head[driver].top, strap.anchor_at)", "a length"},
 	{"distance(joint.at, tube) >= 150*mm", ">=(distance(joint.at, tube), 150 mm)", "yes or no"},
+	{"clearance(tube, head['driver']) <= 150*mm", "<=(clearance(tube, head[driver]), 150 mm)", "yes or no"},
+	{"any(heads, clearance(tube, .top) < clearance(#, other))", "any(heads, <(clearance(tube, #.top), clearance(#, other)))", "yes or no"},
 	{"distance(tube, other) - head['driver'].helmet_radius", "-(distance(tube, other), head[driver].helmet_radius)", "a length"},
 	{"tube | distance(head['driver'])", "distance(tube, head[driver])", "a length"},
 	{"angle_between(tube, cage.tube['2']) >= 30*deg", ">=(angle_between(tube, cage.tube[2]), 30 deg)", "yes or no"},
@@ -176,7 +178,7 @@ var faultyPlaces = []struct {
 		{CodeFormulaKind, 6, "cage.tubes", `"cage.tubes" is a list of tubes, where meet takes a tube. Ask its members one by one: any(cage.tubes, meet(#, …, 5*mm)), all(cage.tubes, meet(#, …, 5*mm)).`},
 	}},
 	{"angle_between(tube, cage.joints)", []told{
-		{CodeFormulaKind, 21, "cage.joints", `"cage.joints" is a list of joints, where angle_between takes a tube. Ask its members one by one: any(cage.joints, …). Write a tube that across has named, or one by its label: cage.tube['…'].`},
+		{CodeFormulaKind, 21, "cage.joints", `"cage.joints" is a list of joints, where angle_between takes a tube. Write a tube: one that across has named, one by its label as in cage.tube['…'], or # in any(cage.tubes, angle_between(#, …) …).`},
 	}},
 	{"above(tube, joint)", []told{
 		{CodeFormulaKind, 7, "tube", `"tube" is a tube, where above takes a place. Ask the places along it: any(tube.ends, above(#, …) …) or any(tube.corners, above(#, …) …).`},
@@ -197,10 +199,10 @@ var faultyPlaces = []struct {
 		{CodeFormulaKind, 7, "car", `"car" is a car, where above takes a place. It can be a joint, an end, a corner, a foot or a head.`},
 	}},
 	{"angle_between(tube, joint)", []told{
-		{CodeFormulaKind, 21, "joint", `"joint" is a joint, where angle_between takes a tube. Write a tube that across has named, or one by its label: cage.tube['…'].`},
+		{CodeFormulaKind, 21, "joint", `"joint" is a joint, where angle_between takes a tube. Write a tube: one that across has named, one by its label as in cage.tube['…'], or # in any(cage.tubes, angle_between(#, …) …).`},
 	}},
 	{"angle_between(tube, joint.at)", []told{
-		{CodeFormulaKind, 21, "joint.at", `"joint.at" is a place, where angle_between takes a tube. Write a tube that across has named, or one by its label: cage.tube['…'].`},
+		{CodeFormulaKind, 21, "joint.at", `"joint.at" is a place, where angle_between takes a tube. Write a tube: one that across has named, one by its label as in cage.tube['…'], or # in any(cage.tubes, angle_between(#, …) …).`},
 	}},
 	{"distance(foot.joint, tube)", []told{
 		{CodeFormulaKind, 10, "foot.joint", `"foot.joint" is a text, where distance takes a place or a tube. That is only the label of the joint; write foot, which stands for the place.`},
@@ -212,7 +214,7 @@ var faultyPlaces = []struct {
 		{CodeFormulaKind, 12, "'12'", "'12' is a text, where meet takes a tube. Write cage.tube['12']."},
 	}},
 	{"angle_between(tube, 3*deg)", []told{
-		{CodeFormulaKind, 21, "3*deg", `"3*deg" is an angle, where angle_between takes a tube. Write a tube that across has named, or one by its label: cage.tube['…'].`},
+		{CodeFormulaKind, 21, "3*deg", `"3*deg" is an angle, where angle_between takes a tube. Write a tube: one that across has named, one by its label as in cage.tube['…'], or # in any(cage.tubes, angle_between(#, …) …).`},
 	}},
 	{"distance(tube, 3*mm)", []told{
 		{CodeFormulaKind, 16, "3*mm", `"3*mm" is a length, where distance takes a place or a tube. It can be a joint, a tube, an end, a corner, a foot or a head.`},
@@ -221,7 +223,7 @@ var faultyPlaces = []struct {
 		{CodeFormulaKind, 10, "tube.through", `"tube.through" names joints, which are no value by themselves. Ask tube.ends, tube.corners or meet(tube, …) instead, or recorded(tube.through) whether they are on the sheet.`},
 	}},
 	{"any(joint.meetings, angle_between(.one, tube) > 0)", []told{
-		{CodeFormulaKind, 35, ".one", `".one" is a text, where angle_between takes a tube. That is only the label of a tube. Write a tube that across has named, or one by its label: cage.tube['…'].`},
+		{CodeFormulaKind, 35, ".one", `".one" is a text, where angle_between takes a tube. That is only the label of a tube. Write a tube: one that across has named, one by its label as in cage.tube['…'], or # in any(cage.tubes, angle_between(#, …) …).`},
 	}},
 	{"meet(tube, other)", []told{
 		{CodeFormulaArguments, 1, "meet(tube, other)", "meet has 2 arguments here. Write meet(tube, tube, within)."},
@@ -237,6 +239,57 @@ var faultyPlaces = []struct {
 	}},
 	{"meet(tube, other, joint)", []told{
 		{CodeFormulaKind, 19, "joint", `"joint" is a joint, where meet takes a length. Write meet(tube, tube, within), as in 5*mm.`},
+	}},
+	{"clearance(tube, tube.outside)", []told{
+		{CodeFormulaKind, 17, "tube.outside", `"tube.outside" is a length, where clearance takes a place or a tube. It can be a joint, a tube, an end, a corner, a foot or a head.`},
+	}},
+	{"clearance(tube, helmet) <= 150*mm", []told{
+		{CodeFormulaName, 17, "helmet", `"helmet" is not the name of a place. Write head['driver']: for distance the top point of a helmet, for clearance the helmet.`},
+	}},
+	{"distance(anchorage, joint) <= 150*mm", []told{
+		{CodeFormulaName, 10, "anchorage", `"anchorage" is not the name of a place. The sheet has the places of a strap: strap.leaves_body or strap.anchor_at.`},
+	}},
+	{"distance(harness['driver'], joint)", []told{
+		{CodeFormulaKind, 10, "harness['driver']", `"harness['driver']" is a harness, where distance takes a place or a tube. Ask its places: any(harness['driver'].straps, distance(.anchor_at, …) …).`},
+	}},
+	{"distance(seat_back, joint)", []told{
+		{CodeFormulaName, 10, "seat_back", `"seat_back" is not the name of anything. A text stands between quotes; a part, table, term or unit is written by its name.`},
+	}},
+	{"angle_between(tube, helmet)", []told{
+		{CodeFormulaName, 21, "helmet", `"helmet" is not the name of anything. A text stands between quotes; a part, table, term or unit is written by its name.`},
+	}},
+	{"joint['A'].z > 0", []told{
+		{CodeFormulaPart, 1, "joint['A']", `"joint" stands for one joint at a time here, so it has no label. For the one with that label write cage.joint['A']; else choose it with where.`},
+	}},
+	{"distance(tube, cage.joint('A')) > 3*mm", []told{
+		{CodeFormulaPart, 16, "cage.joint('A')", `A label stands in square brackets. Write cage.joint['A'].`},
+	}},
+	{"head('driver').top_z > 3*mm", []told{
+		{CodeFormulaPart, 1, "head('driver')", `A label stands in square brackets. Write head['driver'].`},
+	}},
+	{"below(foot, joint) > 3*mm", []told{
+		{CodeFormulaName, 1, "below", `There is no function "below". Did you mean above, with the two the other way round?`},
+	}},
+	{"tube.outside > 45*kg/2", []told{
+		{CodeFormulaDimension, 1, "tube.outside > 45*kg/2", `"tube.outside" is a length, "45*kg/2" is a mass. Only figures of one kind can be compared.`},
+	}},
+	{"tube.outside > 45 * kg", []told{
+		{CodeFormulaDimension, 1, "tube.outside > 45 * kg", `"tube.outside" is a length, "45 * kg" is a mass. Only figures of one kind can be compared. Did you mean 45*mm?`},
+	}},
+	{"feet['A'].bolt_count > 3", []told{
+		{CodeFormulaName, 1, "feet", `"feet" does not say what it belongs to. Write cage.foot['A'].`},
+	}},
+	{"straps['A'].width > 0", []told{
+		{CodeFormulaName, 1, "straps", `"straps" does not say what it belongs to. Write harness['driver'].strap['A'].`},
+	}},
+	{"cage.jonts['A'].z > 0", []told{
+		{CodeFormulaName, 6, "jonts", `The build sheet knows no "jonts" of a cage. Did you mean joints?`},
+	}},
+	{"corners > 0", []told{
+		{CodeFormulaName, 1, "corners", `"corners" does not say what it belongs to. Write tube.corners, or name it in across.`},
+	}},
+	{"tube.outside > 30°C", []told{
+		{CodeFormulaSyntax, 18, "°", `The character "°" has no meaning in a formula. Write celsius(30).`},
 	}},
 	{"distance(tube)", []told{
 		{CodeFormulaArguments, 1, "distance(tube)", "distance has 1 argument here. Write distance(a, b)."},

@@ -16,7 +16,7 @@ import (
 )
 
 // blockTypes are the blocks that stand at the top level of a rulebook.
-var blockTypes = []string{"rulebook", "chapter", "term", "table", "particular", "worked_case"}
+var blockTypes = []string{"rulebook", "chapter", "term", "table", "particular", "standard", "worked_case"}
 
 // located is a block and the file it stands in.
 type located struct {
@@ -26,15 +26,16 @@ type located struct {
 
 // loader gathers what is read of one rulebook and every fault found on the way.
 type loader struct {
-	folder  fs.FS  // that holds the rulebook
-	dir     string // path in folder of the directory that the files stand in
-	sources []*vehicle.Source
-	beside  map[string][]byte // CSV files read, by path relative to dir
-	blocks  map[string][]located
-	book    *Rulebook
-	scope   *Scope
-	extents map[*Term]extent
-	faults  hcl.Diagnostics
+	folder   fs.FS  // that holds the rulebook
+	dir      string // path in folder of the directory that the files stand in
+	sources  []*vehicle.Source
+	beside   map[string][]byte // CSV files read, by path relative to dir
+	blocks   map[string][]located
+	book     *Rulebook
+	scope    *Scope
+	extents  map[*Term]extent
+	wordings map[string][]wording // clauses read, by number
+	faults   hcl.Diagnostics
 }
 
 // Load reads a rulebook: a file, or a folder whose *.hcl files are read as one. name is
@@ -51,14 +52,15 @@ type loader struct {
 func Load(folder fs.FS, name, shown string, v *vehicle.Vocabulary) (*Rulebook, hcl.Diagnostics) {
 	sources, faults := vehicle.ReadSources(folder, name, shown, "rulebook")
 	l := &loader{
-		folder:  folder,
-		dir:     name,
-		sources: sources,
-		beside:  map[string][]byte{},
-		blocks:  map[string][]located{},
-		extents: map[*Term]extent{},
-		book:    &Rulebook{Vocabulary: v},
-		faults:  faults,
+		folder:   folder,
+		dir:      name,
+		sources:  sources,
+		beside:   map[string][]byte{},
+		blocks:   map[string][]located{},
+		extents:  map[*Term]extent{},
+		wordings: map[string][]wording{},
+		book:     &Rulebook{Vocabulary: v},
+		faults:   faults,
 	}
 	if info, err := fs.Stat(folder, name); err == nil && !info.IsDir() {
 		l.dir = path.Dir(name)
@@ -82,6 +84,7 @@ func Load(folder fs.FS, name, shown string, v *vehicle.Vocabulary) (*Rulebook, h
 // readBlocks reads the blocks in the order in which they need each other.
 func (l *loader) readBlocks() {
 	l.readBook()
+	l.readStandards()
 	l.readParticulars()
 	l.readTables()
 	l.readTerms()

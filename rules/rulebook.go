@@ -31,6 +31,7 @@ type Rulebook struct {
 	Name           string
 	Edition        string
 	InForce        quantity.DayRange
+	Period         Period // from in_force to until
 	Judged         Judged
 	MeanOfReadings bool                // readings = "mean": the mean of several readings governs, else the least favourable
 	Standing       string              // "for trying the program, not a rulebook to build to"
@@ -65,6 +66,8 @@ type Clause struct {
 	Applies            *Formula // nil when it always applies
 	Where              *Formula // nil when every subject counts
 	AtLeast            int      // subjects that must exist
+	Period             Period   // the days on which it counts
+	AsAt               *Formula // of a Date: the day by whose rules it is judged; nil for the day of the check
 	Demand             *Formula // nil for a clause that a person judges
 	LookFor            string
 	Rectify            string
@@ -145,18 +148,4 @@ type WorkedCase struct {
 	Source  string // the document the answer is taken from
 	Status  string // how far that was confirmed
 	Range   hcl.Range
-}
-
-// ClauseNumbered finds a clause by its number, however its letters are written; nil when
-// the book has none of that number.
-func (b *Rulebook) ClauseNumbered(number string) *Clause {
-	wanted := vehicle.FoldText(number)
-	for _, chapter := range b.Chapters {
-		for _, clause := range chapter.Clauses {
-			if vehicle.FoldText(clause.Number) == wanted {
-				return clause
-			}
-		}
-	}
-	return nil
 }

@@ -41,7 +41,9 @@ const (
 	FunctionDaysBetween
 	FunctionMonthsBetween
 	FunctionYearsBetween
+	FunctionWeekYear     // (text): the week of a tyre's date code, some day of it
 	FunctionDistance     // (place or tube, place or tube): a length, of a tube from its centre line
+	FunctionClearance    // (place or tube, place or tube): a length between surfaces, negative within
 	FunctionAngleBetween // (tube, tube): an angle
 	FunctionAbove        // (place, place): a length, negative below
 	FunctionAheadOf      // (place, place): a length, negative behind

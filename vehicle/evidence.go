@@ -1,8 +1,11 @@
 package vehicle
 
 import (
+	"crypto/sha256"
+	"encoding/hex"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"path"
 	"slices"
@@ -43,14 +46,21 @@ func (r *sheetReader) evidence(b *opened, block *hclsyntax.Block) {
 		}
 		made.Dated, made.HasDate = days, fault == nil
 	}
+	if until := k.day("valid_until"); until.is {
+		made.ValidUntil, made.HasEnd = until.day, true
+		if made.HasDate && until.day < made.Dated.From {
+			k.fault("days-order", until.all, "Days out of order", fmt.Sprintf(
+				"Found %s as valid_until of the %s, which is dated %s. Look at both days.", until.day, k.what, made.Dated))
+		}
+	}
 	if file := k.text("file"); file.text != "" && k.checkPath(file) {
 		made.File = path.Clean(file.text)
-		made.Found = r.lookFor(k, file)
+		made.Hash, made.Found = r.lookFor(k, file)
 	}
 	if note := k.value("note"); note != nil {
 		made.Note = k.prose("note", note)
 	}
-	k.done([]string{"file", "dated", "note"}, "evidence")
+	k.done([]string{"file", "dated", "valid_until", "note"}, "evidence")
 	key := paperKey{b.part, FoldText(made.Label), made.File}
 	if first, twice := r.papers[key]; twice {
 		k.faults = append(k.faults, SaidTwice(made.Range, k.what, first))
@@ -77,24 +87,29 @@ func (k *keys) checkPath(file told) bool {
 	return false
 }
 
-// lookFor reports whether an evidence file is there, and warns where it is not.
-func (r *sheetReader) lookFor(k *keys, file told) bool {
+// lookFor reports whether an evidence file is there, with its SHA-256, and warns where it is
+// not.
+func (r *sheetReader) lookFor(k *keys, file told) (hash string, found bool) {
 	if r.folder == nil {
-		return false
+		return "", false
 	}
 	name := path.Clean(file.text)
-	info, err := fs.Stat(r.folder.folder, path.Join(r.folder.dir, name))
+	folder, inFolder := r.folder.folder, path.Join(r.folder.dir, name)
+	info, err := fs.Stat(folder, inFolder)
 	where := "the sheet's folder"
 	if err != nil && r.folder.further != nil {
 		where += " nor in " + Quote(r.folder.shown)
 		if further, second := fs.Stat(r.folder.further, name); second == nil {
-			info, err = further, nil
+			folder, inFolder, info, err = r.folder.further, name, further, nil
 		}
 	}
 	reason := ""
 	switch {
 	case err == nil && info.Mode().IsRegular():
-		return true
+		if hash, err = hashFile(folder, inFolder); err == nil {
+			return hash, true
+		}
+		reason = "it cannot be read"
 	case err == nil:
 		reason = "it is a folder or something else that is no file"
 	case errors.Is(err, fs.ErrNotExist):
@@ -104,5 +119,19 @@ func (r *sheetReader) lookFor(k *keys, file told) bool {
 	}
 	k.faults = append(k.faults, Warning("evidence-missing", file.all, "Evidence that is not there",
 		fmt.Sprintf("Found %s as file of the %s, but %s. Put it there, or mend the path.", Quote(file.text), k.what, reason)))
-	return false
+	return "", false
+}
+
+// hashFile is the SHA-256 over the bytes of a file, in hex, whatever its size.
+func hashFile(folder fs.FS, name string) (string, error) {
+	file, err := folder.Open(name)
+	if err != nil {
+		return "", err
+	}
+	defer file.Close()
+	sum := sha256.New()
+	if _, err := io.Copy(sum, file); err != nil {
+		return "", err
+	}
+	return hex.EncodeToString(sum.Sum(nil)), nil
 }

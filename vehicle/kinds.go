@@ -41,6 +41,7 @@ type Choice struct {
 	Value    string   // the one spelling that is printed
 	Synonyms []string // other spellings that mean the same
 	Means    string   // one line of help, may be empty
+	Club     string   // name of the rulebook that added it to a built-in list, "" for all others
 }
 
 // ChoiceList is an ordered list of at most 64 choices. Two particulars with the same
@@ -49,6 +50,16 @@ type ChoiceList struct {
 	Name    string
 	Choices []Choice
 }
+
+// Happens says how often there can be what a date is the day of.
+type Happens uint8
+
+// The ways. Without one there is one date, such as that of manufacture.
+const (
+	HappensUnsaid Happens = iota
+	HappensOnce           // once at most, such as the re-certification of a fuel cell
+	HappensOften          // again and again, such as a service: the last one counts
+)
 
 // Particular is one thing a build sheet can say of a part.
 type Particular struct {
@@ -60,6 +71,7 @@ type Particular struct {
 	Unit          quantity.Unit      // the unit it is printed in when the author gave none
 	Plausible     quantity.Range     // KindNumber and KindCount: SI, whole plausible range
 	PlausibleDays quantity.DayRange  // KindDate: whole plausible range
+	Happens       Happens            // KindDate: how often there can be such a day
 	Choices       *ChoiceList        // KindChoice
 	Names         *PartType          // KindPartName, KindPartNames: the type of part that is named
 	Inherits      string             // name of a KindPartName particular of the same part: when this one is not stated, the same-named particular of the part named there stands

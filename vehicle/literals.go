@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"maps"
 	"slices"
+	"strings"
 
 	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -69,6 +70,12 @@ func attributesInOrder(body *hclsyntax.Body) []*hclsyntax.Attribute {
 	return slices.SortedFunc(maps.Values(body.Attributes), func(a, b *hclsyntax.Attribute) int {
 		return cmp.Compare(a.NameRange.Start.Byte, b.NameRange.Start.Byte)
 	})
+}
+
+// keyOf is the name of an item of a group, and where it stands.
+func (s *Source) keyOf(item hclsyntax.ObjectConsItem) (string, hcl.Range) {
+	at := item.KeyExpr.Range()
+	return strings.Trim(string(s.Bytes[at.Start.Byte:at.End.Byte]), `"`), at
 }
 
 // HeaderOf is the place of a block's name and labels, without its body.

@@ -21,6 +21,7 @@ type Sheet struct {
 	Name        string // path as it is shown, of the file or folder
 	Root        *Part  // stands for the whole sheet; its lists are those of the car itself
 	Instruments []*Instrument
+	Logbook     *Logbook // the papers that travel with the car; never nil
 	Clubs       []string // names of rulebooks for which club blocks stand in the sheet unread, as this vocabulary does not have them
 	Sources     []*Source
 	Vocabulary  *Vocabulary
@@ -41,6 +42,7 @@ type Instrument struct {
 type Options struct {
 	Papers      fs.FS  // a further folder in which evidence files are looked for, nil for none
 	PapersShown string // the slash path by which messages speak of it
+	ClassGiven  bool   // the class comes from elsewhere, as from an event: one that the vocabulary does not have is passed over
 }
 
 // Load reads a build sheet: a file, or a folder whose *.hcl files are read as one, with
@@ -60,7 +62,7 @@ func Load(fsys fs.FS, name, shown string, v *Vocabulary, o Options) (*Sheet, hcl
 	}
 	r := newSheetReader(shown, sources, v)
 	r.folder = &paperCase{folder: fsys, dir: folder, further: o.Papers, shown: o.PapersShown}
-	r.faults = faults
+	r.faults, r.classGiven = faults, o.ClassGiven
 	r.whole = AllRead(sources, faults)
 	if !r.isSheet() {
 		return nil, r.faults

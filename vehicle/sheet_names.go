@@ -11,6 +11,9 @@ import (
 // rulebookBlocks are blocks that belong to a rulebook.
 var rulebookBlocks = []string{"rulebook", "chapter", "clause", "term", "table", "particular", "worked_case"}
 
+// seasonBlocks are blocks that belong to a season.
+var seasonBlocks = []string{"season", "event", "crew"}
+
 // everyPart are the names that stand in the block of any part beside its particulars.
 var everyPart = []string{"note", "not_fitted", "unfinished"}
 
@@ -87,7 +90,7 @@ func (r *sheetReader) blockMeant(b *opened, name string) string {
 	if t := r.partHere(b.part, name); t != nil && b.club == "" {
 		return fmt.Sprintf("It is a block: write %s {.", t.example())
 	}
-	if slices.Contains([]string{"evidence", "club", "instrument"}, name) {
+	if name == "evidence" || name == "club" || name == "instrument" || slices.Contains(logbookBlocks, name) {
 		return fmt.Sprintf("It is a block: write %s \"NAME\" {.", name)
 	}
 	if slices.Contains(otherEvidence, name) && b.club == "" {
@@ -135,7 +138,7 @@ func (r *sheetReader) unknownBlock(b *opened, block *hclsyntax.Block) {
 	}
 	known = append(known, "evidence", "club")
 	if b.part == r.sheet.Root {
-		known = append(known, "instrument")
+		known = append(append(known, "instrument"), logbookBlocks...)
 	}
 	elsewhere := r.typeNamed(name)
 	r.misnamed(block)
@@ -143,6 +146,8 @@ func (r *sheetReader) unknownBlock(b *opened, block *hclsyntax.Block) {
 	case advice != "":
 	case slices.Contains(rulebookBlocks, name):
 		code, advice = "block-misplaced", "It belongs to a rulebook. Move it there."
+	case slices.Contains(seasonBlocks, name):
+		code, advice = "block-misplaced", "It belongs to a season. Move it to a file of its own, which is named after --season."
 	case b.particular(name) != nil:
 		advice = fmt.Sprintf("It is not a block: write %s = with its value.", name)
 	case elsewhere != nil:

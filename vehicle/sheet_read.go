@@ -15,6 +15,7 @@ type sheetReader struct {
 	sheet        *Sheet
 	folder       *paperCase // nil where evidence files are not looked for
 	scrap        bool
+	classGiven   bool      // a class that the vocabulary does not have is passed over
 	whole        bool      // every file could be read
 	noted        hcl.Range // of the note at the top level
 	links        []link
@@ -27,7 +28,10 @@ type sheetReader struct {
 	instruments  map[string]*Instrument // by label, folded
 	books        []string               // rulebooks that have added to the vocabulary
 	others       map[string]bool        // rulebooks that have not, but have blocks in the sheet, folded
-	unreadLabels map[string]bool        // labels of blocks that are none of a sheet, folded
+	aside        []logbookBlock         // the papers that travel with the car, read once all parts are known
+	logged       map[logbookKey]hcl.Range
+	called       *partsByName    // all parts, once the papers ask for one
+	unreadLabels map[string]bool // labels of blocks that are none of a sheet, folded
 	faults       hcl.Diagnostics
 }
 
@@ -56,6 +60,7 @@ func newSheetReader(shown string, sources []*Source, v *Vocabulary) *sheetReader
 		sheet: &Sheet{
 			Name:       shown,
 			Root:       newPart(v.Root, "", nil, hcl.Range{}),
+			Logbook:    &Logbook{},
 			Sources:    sources,
 			Vocabulary: v,
 		},
@@ -66,6 +71,7 @@ func newSheetReader(shown string, sources []*Source, v *Vocabulary) *sheetReader
 		instruments:  map[string]*Instrument{},
 		books:        booksOf(v),
 		others:       map[string]bool{},
+		logged:       map[logbookKey]hcl.Range{},
 		unreadLabels: map[string]bool{},
 	}
 }
@@ -95,7 +101,9 @@ func (r *sheetReader) read(pages []page) {
 	r.implied()
 	r.checkCage()
 	r.settle(r.sheet.Root)
+	r.checkDates(r.sheet.Root)
 	r.meetings()
+	r.logbook()
 }
 
 // result is the sheet, or nil when there are faults in it.
@@ -195,6 +203,8 @@ func (r *sheetReader) block(b *opened, block *hclsyntax.Block) {
 		r.evidence(b, block)
 	case block.Type == "club":
 		r.club(b, block)
+	case slices.Contains(logbookBlocks, block.Type):
+		r.putAside(b, block)
 	case block.Type == "instrument":
 		if b.part != r.sheet.Root {
 			b.fault("block-misplaced", block.TypeRange, "An instrument out of place",

@@ -73,7 +73,8 @@ func inherited(x *Particular, named *Part) (v *Value, holder *Part) {
 func (p *Part) List(t *PartType) *PartList { return &p.Lists[t.Index] }
 
 // Name returns what people call the part: "tube 12", "harness driver", "left shoulder strap
-// of harness driver", "fuel cell". The root is "the sheet".
+// of harness driver", "fuel cell", and of gear that belongs to a person whose it is: "helmet
+// of A. Penrith-Vale". The root is "the sheet".
 func (p *Part) Name() string {
 	if p.Within == nil {
 		return "the sheet"
@@ -82,11 +83,16 @@ func (p *Part) Name() string {
 	inside := !p.Type.AtTop && p.Within.Within != nil
 	name := kind
 	switch {
+	case p.Person != "":
+		return kind + " " + p.Person
 	case p.Label == "":
 	case inside:
 		name = p.Label + " " + kind
 	default:
 		name = kind + " " + p.Label
+	}
+	if inside && p.Within.Person != "" {
+		return name + " of " + p.Within.Person
 	}
 	if inside {
 		return name + " of " + p.Within.Name()

@@ -3,7 +3,6 @@ package vehicle
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -138,7 +137,7 @@ func (n *entry) group(group *hclsyntax.ObjectConsExpr) []hclsyntax.Expression {
 	places := map[string]hcl.Range{}
 	sound := true
 	for _, item := range group.Items {
-		key, at := n.groupKey(item)
+		key, at := n.source.keyOf(item)
 		first, twice := places[key]
 		switch {
 		case !slices.Contains(groupKeys, key):
@@ -166,13 +165,6 @@ func (n *entry) group(group *hclsyntax.ObjectConsExpr) []hclsyntax.Expression {
 		return nil
 	}
 	return n.readingsOf(group, given["reading"], given["readings"])
-}
-
-// groupKey is the name of an item of a group, and where it stands.
-func (n *entry) groupKey(item hclsyntax.ObjectConsItem) (string, hcl.Range) {
-	at := item.KeyExpr.Range()
-	key := string(n.source.Bytes[at.Start.Byte:at.End.Byte])
-	return strings.Trim(key, `"`), at
 }
 
 // readingsOf picks the readings out of a group.

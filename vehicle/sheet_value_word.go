@@ -72,25 +72,6 @@ func (n *entry) countMeant(e hclsyntax.Expression) string {
 	return n.example()
 }
 
-// date reads a day, or a month or year where no more is known.
-func (n *entry) date(e hclsyntax.Expression) {
-	x := n.particular
-	t, ok := n.words(e, "Write a day, month or year in double quotes, as in \"2027-03-14\", \"2027-03\" or \"2027\".")
-	if !ok {
-		return
-	}
-	days, fault := quantity.ParseDays(t.text)
-	switch {
-	case fault != nil:
-		n.faults = append(n.faults, FigureFault(fault, t.place))
-	case days.From < x.PlausibleDays.From || days.To > x.PlausibleDays.To:
-		n.wrong("not-plausible", t.all, "A date out of all proportion", Quote(t.text),
-			fmt.Sprintf("Plausible is %s to %s. Look at the year.", x.PlausibleDays.From, x.PlausibleDays.To))
-	default:
-		n.set(x, Value{Days: days})
-	}
-}
-
 // words reads a text of one line. advice says what to write where something else stands.
 func (n *entry) words(e hclsyntax.Expression, advice string) (told, bool) {
 	if isText(e) {
@@ -121,6 +102,9 @@ func (n *entry) choice(e hclsyntax.Expression) {
 		return
 	}
 	choice := x.Choices.Find(t.text)
+	if choice < 0 && n.classGiven && x.Name == "class" && x.Part.Name == "car" {
+		return
+	}
 	if choice < 0 {
 		n.wrong("unknown-choice", t.all, "Unknown choice", Quote(t.text), x.Choices.Advice(t.text))
 		return

@@ -37,7 +37,7 @@ func (l *ChoiceList) join(other *ChoiceList) *ChoiceList {
 		at := joined.Find(c.Value)
 		if at < 0 {
 			at = len(joined.Choices)
-			joined.Choices = append(joined.Choices, Choice{Value: c.Value, Means: c.Means})
+			joined.Choices = append(joined.Choices, Choice{Value: c.Value, Means: c.Means, Club: c.Club})
 		}
 		own := &joined.Choices[at]
 		own.Synonyms = slices.Clone(own.Synonyms)

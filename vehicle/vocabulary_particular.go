@@ -27,11 +27,11 @@ var particularKeys = []string{
 }
 
 // bookKeys are those it has in a rulebook alone, ownKeys those in the built-in vocabulary
-// alone: what follows from other particulars, and what a mirror image shares, is worked out
-// by the program for the particulars it knows.
+// alone: what follows from other particulars, what a mirror image shares, and what happens
+// once or often, is worked out by the program for the particulars it knows.
 var (
 	bookKeys = []string{"part"}
-	ownKeys  = []string{"derived", "mirrored"}
+	ownKeys  = []string{"derived", "mirrored", "happens"}
 )
 
 // ownKinds are the kinds that only the built-in vocabulary has, with what a rulebook writes
@@ -157,6 +157,9 @@ func (k *keys) values(x *Particular, v *Vocabulary) {
 		x.Measured = k.truth("measured", false)
 	case KindDate:
 		k.plausibleDays(x)
+		if !k.added {
+			x.Happens = k.happens()
+		}
 	case KindChoice:
 		k.choice(x, v)
 	case KindPartName, KindPartNames:
@@ -168,6 +171,23 @@ func (k *keys) values(x *Particular, v *Vocabulary) {
 			k.unknownPart(t, v)
 		}
 	}
+}
+
+// happensWords are the words for how often there can be a day, by Happens.
+var happensWords = [...]string{HappensOnce: "once", HappensOften: "often"}
+
+// happens reads how often there can be what a date is the day of.
+func (k *keys) happens() Happens {
+	t := k.text("happens")
+	if t.text == "" {
+		return HappensUnsaid
+	}
+	if at := slices.Index(happensWords[:], t.text); at > 0 {
+		return Happens(at)
+	}
+	k.fault("happens-unknown", t.all, "Unknown word", fmt.Sprintf(
+		"Found %s as happens of the %s. Write once or often.", Quote(t.text), k.what))
+	return HappensUnsaid
 }
 
 // inherited reads the particular through which the value of another part stands in.

@@ -120,6 +120,12 @@ func kindText(x *Particular) string {
 	if x.Derived {
 		text += ", else derived"
 	}
+	switch x.Happens {
+	case HappensOnce:
+		text += ", once"
+	case HappensOften:
+		text += " or dates, the last counts"
+	}
 	return text
 }
 

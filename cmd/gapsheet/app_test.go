@@ -41,6 +41,8 @@ const (
 	smallSheet = "testdata/small/tessel.hcl"
 	soundSheet = "testdata/small/sound.hcl"
 	smallBook  = "testdata/small/club.hcl"
+
+	smallSeason = "testdata/small/stages.hcl"
 )
 
 func TestTodayIsTheLocalDay(t *testing.T) {
@@ -94,6 +96,8 @@ func TestResultsThatCannotBeWritten(t *testing.T) {
 		{"precheck", soundSheet, "--rulebook", smallBook, "--format", "json"},
 		{"working", "4.1", soundSheet, "--rulebook", smallBook},
 		{"tube", "45 x 2.5 mm", "--part", "main hoop", "--rulebook", smallBook},
+		{"season", soundSheet, "--season", smallSeason, "--rulebook", smallBook},
+		{"season", soundSheet, "--season", smallSeason, "--rulebook", smallBook, "--json"},
 		{"try", "1 + 1"},
 		{"try", "--lines"},
 		{"version"},

@@ -80,6 +80,9 @@ func (a *app) cage(sheetName string, flags asked, outputs cageOutputs) error {
 	if err != nil {
 		return err
 	}
+	if program != nil && !files.conditions(program, sheet) {
+		return files.faults()
+	}
 	cage := &report.Cage{
 		Head: report.CageHeadOf(sheet, book, programVersion()), Frame: sheet.Frame(),
 		Day: request.Day, DayIsToday: today,

@@ -27,27 +27,13 @@ func (o *cageOutputs) flags(command *cobra.Command) {
 	completeWords(command, "paper", func() []string { return []string{report.A4.Name, report.Letter.Name} })
 }
 
-// output is one file to be written.
-type output struct {
-	flag, path string
-	what       string // it is
-	begins     string // every such file does
-	text       []byte
-}
-
 // asked lists the outputs that were asked for.
 func (o *cageOutputs) asked() []output {
-	var asked []output
-	for _, one := range []output{
-		{flag: "--cut-list", path: o.cutList, what: "cut list", begins: "Cage cut list"},
-		{flag: "--templates", path: o.templates, what: "PDF", begins: "%PDF-"},
-		{flag: "--draw", path: o.drawing, what: "drawing", begins: `<?xml version="1.0" encoding="UTF-8"?>` + "\n<svg"},
-	} {
-		if one.path != "" {
-			asked = append(asked, one)
-		}
-	}
-	return asked
+	return wanted(
+		output{flag: "--cut-list", path: o.cutList, what: "cut list", begins: "Cage cut list"},
+		output{flag: "--templates", path: o.templates, what: "PDF", begins: "%PDF-"},
+		output{flag: "--draw", path: o.drawing, what: "drawing", begins: svgBegins},
+	)
 }
 
 // check looks at the flags before any file is read: the paper, and one file for two outputs.
@@ -57,18 +43,7 @@ func (o *cageOutputs) check() error {
 		return wrong("--paper is wrong: %v.", err)
 	}
 	o.paper = paper
-	seen := map[string]string{}
-	for _, one := range o.asked() {
-		whole, err := filepath.Abs(one.path)
-		if err != nil {
-			return fmt.Errorf("finding the working folder: %w", err)
-		}
-		if before, ok := seen[whole]; ok {
-			return wrong("%s and %s name the same file, %q. Name one for each.", before, one.flag, filepath.ToSlash(one.path))
-		}
-		seen[whole] = one.flag
-	}
-	return nil
+	return onePlaceEach(o.asked())
 }
 
 // write makes every output that was asked for and then writes them, all or none. It returns
@@ -83,7 +58,7 @@ func (o *cageOutputs) write(cage *report.Cage) ([]string, error) {
 			return nil, err
 		}
 		one.text = text.Bytes()
-		if err := one.refuse(cage.Frame.Sheet); err != nil {
+		if err := one.refuse(filesOf(cage.Frame.Sheet)); err != nil {
 			return nil, err
 		}
 		said = append(said, fmt.Sprintf("Written: %s, %s.", filepath.ToSlash(one.path), writtenWords(one.flag, cage.Frame, o.paper)))

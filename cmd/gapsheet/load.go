@@ -54,6 +54,14 @@ func (s *shelf) loadSheet(o *opened, v *vehicle.Vocabulary, options vehicle.Opti
 	return sheet
 }
 
+// conditions checks the formulas of a sheet's papers against a rulebook. Faults are noted on
+// the shelf; it reports whether there was none.
+func (s *shelf) conditions(program *engine.Program, sheet *vehicle.Sheet) bool {
+	found := program.Papers(sheet)
+	s.add(found)
+	return !found.HasErrors()
+}
+
 // compile makes rulebooks ready to be worked.
 func (s *shelf) compile(books []*rules.Rulebook) ([]*engine.Program, error) {
 	var programs []*engine.Program
@@ -63,31 +71,6 @@ func (s *shelf) compile(books []*rules.Rulebook) ([]*engine.Program, error) {
 		programs = append(programs, program)
 	}
 	return programs, s.faults()
-}
-
-// checks holds each sheet against each rulebook, sheets first as they were named.
-func (s *shelf) checks(sheets []string, books []*rules.Rulebook, papers string, request engine.Request) ([]*engine.Result, error) {
-	options, err := s.papers(papers)
-	if err != nil {
-		return nil, err
-	}
-	programs, err := s.compile(books)
-	if err != nil {
-		return nil, err
-	}
-	var results []*engine.Result
-	for _, name := range sheets {
-		o, err := s.open(name, "build sheet")
-		if err != nil {
-			return nil, err
-		}
-		for i, book := range books {
-			if sheet := s.loadSheet(o, book.Vocabulary, options); sheet != nil {
-				results = append(results, programs[i].Check(programs[i].Car(sheet), request))
-			}
-		}
-	}
-	return results, s.faults()
 }
 
 // remarks writes what was found besides faults, such as a paper that is not in its place.

@@ -7,12 +7,18 @@ import (
 
 	"gapsheet/rules"
 	"gapsheet/vehicle"
+	"gapsheet/vehicle/quantity"
 )
 
-// checkOnly reports the first number of --only that picks nothing in any of the books.
-func checkOnly(only []string, books []*rules.Rulebook) error {
+// checkOnly reports the first number of --only that picks nothing in any of the rulebooks, by
+// their editions of the day.
+func checkOnly(only []string, groups []bookGroup, day quantity.Day) error {
+	books := booksOn(groups, day)
 	for _, number := range only {
 		if !picksAny(number, books) {
+			if picksAny(number, allBooks(groups)) {
+				return wrong("--only %s picks nothing: no chapter or clause of the edition for %s has that number, only one of another edition.%s", number, day, numbersNear(number, books))
+			}
 			return wrong("--only %s picks nothing: no chapter or clause has that number.%s", number, numbersNear(number, books))
 		}
 	}
@@ -35,23 +41,30 @@ func picksAny(number string, books []*rules.Rulebook) bool {
 	return false
 }
 
-// clauseIn finds a clause by its number; the first rulebook that has it is taken. sheet is
-// what was named as the sheet, to see whether the two changed places.
-func clauseIn(books []*rules.Rulebook, number, sheet string) (*rules.Clause, *rules.Rulebook, error) {
-	for _, book := range books {
-		if clause := book.ClauseNumbered(number); clause != nil {
-			return clause, book, nil
+// clauseIn finds the first rulebook whose edition of the day has a clause of the number. sheet
+// is what was named as the sheet, to see whether the two changed places.
+func clauseIn(groups []bookGroup, number, sheet string, day quantity.Day) (bookGroup, error) {
+	books := booksOn(groups, day)
+	for i, book := range books {
+		if book.ClauseNumbered(number) != nil {
+			return groups[i], nil
 		}
 	}
 	for _, book := range books {
 		if book.ClauseNumbered(sheet) != nil || chapterIn(books, sheet) != nil && isThere(number) {
-			return nil, nil, wrong("The clause and the sheet changed places. Write: gapsheet working %s %s.", argument(sheet), argument(number))
+			return nil, wrong("The clause and the sheet changed places. Write: gapsheet working %s %s.", argument(sheet), argument(number))
+		}
+	}
+	for _, book := range allBooks(groups) {
+		if book.ClauseNumbered(number) != nil {
+			return nil, wrong("Clause %s is one of %s, and %s is not judged by that edition. Name a day on which it is in force (%s): --on DAY.",
+				argument(number), editionWords(book), day, book.Period)
 		}
 	}
 	if chapter := chapterIn(books, number); chapter != nil {
-		return nil, nil, wrong("%s is a chapter, %q, and working wants one clause.%s", chapter.Number, chapter.Title, clausesOf(chapter))
+		return nil, wrong("%s is a chapter, %q, and working wants one clause.%s", chapter.Number, chapter.Title, clausesOf(chapter))
 	}
-	return nil, nil, wrong("No clause has the number %q.%s", number, numbersNear(number, books))
+	return nil, wrong("No clause has the number %q.%s", number, numbersNear(number, books))
 }
 
 func chapterIn(books []*rules.Rulebook, number string) *rules.Chapter {

@@ -21,7 +21,9 @@ written down, with how to measure it; then what cannot be proved with the
 measurement there is; then a list to tick for what only a person can judge.
 
 A SHEET is a file, or a folder whose .hcl files are read as one. Several sheets
-are checked one after the other.
+are checked one after the other. Editions of one rulebook are given together: the
+one in force on the day counts, and a clause that keeps to the rules of another day
+is judged by the edition of that day.
 
 Exit codes: 0 no gap and nothing open, 1 a gap, 2 no gap, but something marginal or
 not recorded, 3 what was given is wrong. Of several sheets the worst decides. A
@@ -29,13 +31,14 @@ fault in any one sheet or rulebook ends the run with 3 and without results for t
 others; all faults are told first.`,
 		Example: `  gapsheet precheck tessel16 --rulebook rulebook
   gapsheet precheck dunlin4 --rulebook rulebook --on 2027-03-14 --stage "bare shell"
-  gapsheet precheck tessel16 dunlin4 --rulebook rulebook --only 4 --format json`,
+  gapsheet precheck tessel16 dunlin4 --rulebook rulebook --only 4 --format json
+  gapsheet precheck curlew9 --rulebook rulebook --rulebook rulebook_2028 --on 2028-03-11`,
 		Args: wantArguments(1, -1, "at least one build SHEET"),
 		RunE: func(_ *cobra.Command, sheets []string) error {
 			return a.precheck(sheets, flags, all, format)
 		},
 	}
-	flags.rulebookFlag(command)
+	flags.editionsFlag(command)
 	flags.dayFlag(command)
 	flags.stageFlag(command)
 	flags.onlyFlag(command)
@@ -61,14 +64,14 @@ func (a *app) precheck(sheets []string, flags asked, all bool, formatName string
 	}
 	request.All = all || format.Whole
 	var files shelf
-	books, err := files.loadBooks(flags.books)
+	groups, err := files.loadEditions(flags.books)
 	if err != nil {
 		return err
 	}
-	if err := checkOnly(flags.only, books); err != nil {
+	if err := checkOnly(flags.only, groups, request.Day); err != nil {
 		return err
 	}
-	results, err := files.checks(sheets, books, flags.papers, request)
+	results, err := files.checks(sheets, groups, flags.papers, request)
 	if err != nil {
 		return err
 	}

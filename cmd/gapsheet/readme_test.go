@@ -200,6 +200,11 @@ func loadBlock(t *testing.T, text string) {
 		require.Empty(t, faults, text)
 		return
 	}
+	if strings.Contains(text, "season \"") {
+		_, faults := vehicle.LoadSeason(files, "example.hcl", "example.hcl", nil, vehicle.BuiltIn())
+		require.Empty(t, faults, text)
+		return
+	}
 	_, faults := vehicle.Load(files, "example.hcl", "example.hcl", vehicle.BuiltIn(), vehicle.Options{})
 	require.Empty(t, faults, text)
 }

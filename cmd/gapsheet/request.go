@@ -26,6 +26,12 @@ func (f *asked) rulebookFlag(command *cobra.Command) {
 		"`RULEBOOK` to work with, a file or a folder; several, each worked apart, with the flag repeated")
 }
 
+// editionsFlag is rulebookFlag for what puts editions of one rulebook together.
+func (f *asked) editionsFlag(command *cobra.Command) {
+	command.Flags().StringArrayVar(&f.books, "rulebook", nil,
+		"`RULEBOOK` to work with, a file or a folder; several with the flag repeated: of editions of one name the one in force on the day counts, those of different names are worked apart")
+}
+
 func (f *asked) dayFlag(command *cobra.Command) {
 	command.Flags().StringVar(&f.day, "on", "", "`DAY` of the check, such as 2027-03-14; today when none is named")
 }

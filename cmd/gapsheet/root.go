@@ -46,7 +46,7 @@ func (a *app) rootCommand() *cobra.Command {
 		"colour on the screen: `WHEN` is auto, always or never")
 	completeWords(root, "color", colorWords)
 	root.SetHelpCommand(helpCommand())
-	root.AddCommand(a.precheckCommand(), a.workingCommand(), a.tryCommand(), a.tubeCommand(), a.cageCommand(), a.demoCommand(), a.versionCommand())
+	root.AddCommand(a.precheckCommand(), a.workingCommand(), a.tryCommand(), a.tubeCommand(), a.cageCommand(), a.seasonCommand(), a.demoCommand(), a.versionCommand())
 	root.InitDefaultCompletionCmd()
 	for _, command := range root.Commands() {
 		if command.Name() == "completion" {

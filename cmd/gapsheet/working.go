@@ -31,7 +31,7 @@ several ways to meet it, the nearest. It exits like precheck, by this clause alo
 			return clausesBeginning(flags.books, begun), cobra.ShellCompDirectiveNoFileComp
 		},
 	}
-	flags.rulebookFlag(command)
+	flags.editionsFlag(command)
 	flags.dayFlag(command)
 	flags.papersFlag(command)
 	return command
@@ -46,19 +46,14 @@ func (a *app) working(number, sheetName string, flags asked) error {
 		return err
 	}
 	var files shelf
-	books, err := files.loadBooks(flags.books)
+	groups, err := files.loadEditions(flags.books)
 	if err != nil {
 		return err
 	}
-	clause, book, err := clauseIn(books, number, sheetName)
+	group, err := clauseIn(groups, number, sheetName, request.Day)
 	if err != nil {
 		return err
 	}
-	programs, err := files.compile([]*rules.Rulebook{book})
-	if err != nil {
-		return err
-	}
-	program := programs[0]
 	options, err := files.papers(flags.papers)
 	if err != nil {
 		return err
@@ -67,16 +62,17 @@ func (a *app) working(number, sheetName string, flags asked) error {
 	if err != nil {
 		return err
 	}
-	sheet := files.loadSheet(o, book.Vocabulary, options)
+	editions := files.layOut(o, group, options)
 	if err := files.faults(); err != nil {
 		return err
 	}
 	if err := a.remarks(&files); err != nil {
 		return err
 	}
-	working := program.Working(program.Car(sheet), clause, request)
+	working := editions.Working(number, request)
 	a.code = codeOfClause(working.Result)
-	head := report.Head{Book: book, Sheet: sheet, Day: request.Day, DayIsToday: today}
+	on := editions.On(request.Day)
+	head := report.Head{Book: on.Program.Book, Sheet: on.Car.Sheet, Day: request.Day, DayIsToday: today}
 	return report.WriteWorking(a.screen(), head, working)
 }
 

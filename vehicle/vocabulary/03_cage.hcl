@@ -205,6 +205,15 @@ part "certificate" {
     help          = "Last day of validity; none when the certificate does not end."
     how           = "Look for it on the last page or in the issuing body's list of certificates."
   }
+  particular "recertified" {
+    kind          = "date"
+    plausible     = "1970 to 2100"
+    happens       = "often"
+    may_be_absent = true
+    changeable    = false
+    help          = "When the issuing body last confirmed it; none when it never had to."
+    how           = "Stamp or letter behind the certificate, with the day beside the signature."
+  }
   particular "basis_mass" {
     kind       = "mass"
     unit       = "kg"

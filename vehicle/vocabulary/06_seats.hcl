@@ -57,6 +57,23 @@ part "seat" {
     help          = "The seat label's \"not valid after\"; none when it has no such line."
     how           = "Copy the year from the line \"not valid after\" and no other."
   }
+  particular "recertified" {
+    kind          = "date"
+    plausible     = "1990 to 2100"
+    happens       = "once"
+    may_be_absent = true
+    changeable    = false
+    help          = "When the seat's maker looked at it and renewed it; none when it never went back."
+    how           = "From the maker's renewal paper, which names the serial number; the day is not on the shell."
+  }
+  particular "first_used" {
+    kind          = "date"
+    plausible     = "1985 to 2150"
+    may_be_absent = true
+    changeable    = false
+    help          = "When the seat was first fitted to a car; none when it is new."
+    how           = "From the invoice or the passport of the car it came from."
+  }
   particular "extended_until" {
     kind          = "date"
     plausible     = "1990 to 2150"

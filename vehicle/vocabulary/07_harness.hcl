@@ -99,6 +99,20 @@ part "strap" {
   labels = "strap place"
   help   = "One strap of a harness."
 
+  particular "standard" {
+    kind       = "choice"
+    choices    = "harness standard"
+    changeable = false
+    help       = "Standard on this strap's own label."
+    how        = "Unfold every label: one strap of another standard in the set shows only here, and the lap straps hide theirs under the adjuster."
+  }
+  particular "homologation_number" {
+    kind          = "text"
+    may_be_absent = true
+    changeable    = false
+    help          = "Homologation number on the strap's own label."
+    how           = "In the line below the standard; hold it against the numbers of the other straps of the set."
+  }
   particular "serial" {
     kind          = "text"
     may_be_absent = true
@@ -128,6 +142,15 @@ part "strap" {
     changeable    = false
     help          = "Last validity on the strap's label; none when it shows none."
     how           = "The year after \"not valid after\" on the sewn-in label of this strap; the straps of one set can differ after a repair."
+  }
+  particular "recertified" {
+    kind          = "date"
+    plausible     = "1990 to 2100"
+    happens       = "often"
+    may_be_absent = true
+    changeable    = false
+    help          = "When its maker last put new webbing on the strap or re-certified it; none when never."
+    how           = "From the new label that its maker sewed on, and the slip that came back with the set."
   }
   particular "first_used" {
     kind          = "date"

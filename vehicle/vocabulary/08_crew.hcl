@@ -85,12 +85,26 @@ part "helmet" {
     help       = "Standard on the helmet's label."
     how        = "Inside, under the comfort lining or on the chin strap: lift the lining at its press studs."
   }
+  particular "homologation_number" {
+    kind          = "text"
+    may_be_absent = true
+    changeable    = false
+    help          = "Homologation number of the helmet."
+    how           = "In the line below the standard on the same label; an E or DOT number of a road helmet is none."
+  }
   particular "serial" {
     kind          = "text"
     may_be_absent = true
     changeable    = false
     help          = "Serial number of the helmet."
     how           = "On the same hologram or Snell sticker under the lining."
+  }
+  particular "label_kind" {
+    kind       = "choice"
+    choices    = "date label"
+    changeable = false
+    help       = "What date the helmet's label shows."
+    how        = "Lift the lining at the back: most state a month or a full date of manufacture, youth ones a last year."
   }
   particular "made" {
     kind          = "date"
@@ -107,6 +121,14 @@ part "helmet" {
     changeable    = false
     help          = "End of validity printed in the helmet; none when it prints none."
     how           = "Only youth helmets and some composite ones carry it; the end of a standard stands in the rulebook, not in the helmet."
+  }
+  particular "first_used" {
+    kind          = "date"
+    plausible     = "1985 to 2150"
+    may_be_absent = true
+    changeable    = false
+    help          = "When the helmet was first worn; none when it is new."
+    how           = "From the invoice; makers count their own advice of five years from it."
   }
   particular "restraint_anchors" {
     kind       = "yes or no"
@@ -139,6 +161,13 @@ part "head_restraint" {
     help       = "Standard on the head restraint's label."
     how        = "Hologram on the back of the yoke, under the padding's edge."
   }
+  particular "homologation_number" {
+    kind          = "text"
+    may_be_absent = true
+    changeable    = false
+    help          = "Homologation number of the head restraint."
+    how           = "On the hologram beside the standard, such as FHR.000.00."
+  }
   particular "serial" {
     kind          = "text"
     may_be_absent = true
@@ -146,13 +175,37 @@ part "head_restraint" {
     help          = "Serial number of the head restraint."
     how           = "Engraved or on the hologram, at the neck."
   }
+  particular "label_kind" {
+    kind       = "choice"
+    choices    = "date label"
+    changeable = false
+    help       = "What date the head restraint's label shows."
+    how        = "Look under the padding and inside the collar; holograms of standard 8858 mostly show none."
+  }
   particular "made" {
     kind          = "date"
     plausible     = "1995 to 2100"
     may_be_absent = true
     changeable    = false
-    help          = "Date of manufacture or last re-certification of the head restraint; none when it shows none."
+    help          = "Date of manufacture of the head restraint; none when it shows none."
     how           = "Under SFI 38.1 a punched month and year label on the yoke; FIA ones mostly carry none."
+  }
+  particular "not_after" {
+    kind          = "date"
+    plausible     = "1990 to 2150"
+    may_be_absent = true
+    changeable    = false
+    help          = "End of validity on the head restraint's label; none when it has none."
+    how           = "Only re-certified ones and some of standard 38.1 carry it, beside the punched month."
+  }
+  particular "recertified" {
+    kind          = "date"
+    plausible     = "1995 to 2100"
+    happens       = "often"
+    may_be_absent = true
+    changeable    = false
+    help          = "When its maker last re-certified it; none when never."
+    how           = "Under SFI 38.1 a second punched label beside the first; without it a slip alone does not count."
   }
   particular "tethers_made" {
     kind          = "date"
@@ -190,6 +243,20 @@ part "garment" {
     changeable    = false
     help          = "Homologation number of the garment."
     how           = "Below the standard's number on the label, with a hologram since 8856-2018."
+  }
+  particular "serial" {
+    kind          = "text"
+    may_be_absent = true
+    changeable    = false
+    help          = "Serial number of the garment."
+    how           = "Below the hologram or on the washing label; suits of some makers carry it on the cuff."
+  }
+  particular "label_kind" {
+    kind       = "choice"
+    choices    = "date label"
+    changeable = false
+    help       = "What date the garment's label shows."
+    how        = "Both sides of collar tag and washing label; the year of the standard is none."
   }
   particular "made" {
     kind          = "date"

@@ -32,12 +32,27 @@ part "fuel_cell" {
     help          = "Serial number of the bladder."
     how           = "Wipe the fuel off around the opening and read it with a torch, cell vented and drained."
   }
+  particular "label_kind" {
+    kind       = "choice"
+    choices    = "date label"
+    changeable = false
+    help       = "What date the bladder's print shows."
+    how        = "Torch and mirror at the filler plate: the print has a date of manufacture, an end of validity, or both."
+  }
   particular "made" {
     kind       = "date"
     plausible  = "1975 to 2100"
     changeable = false
     help       = "Date of manufacture of the bladder."
     how        = "In the bladder's print, month and year; where only the end of validity is printed, from the maker's certificate."
+  }
+  particular "first_used" {
+    kind          = "date"
+    plausible     = "1975 to 2150"
+    may_be_absent = true
+    changeable    = false
+    help          = "When the bladder was first filled; none when it has not been yet."
+    how           = "From the shop's job card; fuel begins to age it on that day."
   }
   particular "not_after" {
     kind          = "date"
@@ -50,6 +65,7 @@ part "fuel_cell" {
   particular "recertified" {
     kind          = "date"
     plausible     = "1980 to 2100"
+    happens       = "once"
     may_be_absent = true
     changeable    = false
     help          = "When its maker inspected and re-certified it; none when never."
@@ -71,6 +87,7 @@ part "fuel_cell" {
   particular "foam_renewed" {
     kind          = "date"
     plausible     = "1975 to 2100"
+    happens       = "often"
     may_be_absent = true
     help          = "When the foam was last renewed; none when it is the first."
     how           = "From the shop's job card; foam that sheds into the filter is due whatever its age."

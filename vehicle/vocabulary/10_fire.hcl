@@ -19,6 +19,14 @@ part "fire_system" {
     help          = "Homologation number of the system."
     how           = "Such as EX.000.00 on the bottle; find it in the technical list and compare bottle size and agent there."
   }
+  particular "first_used" {
+    kind          = "date"
+    plausible     = "1990 to 2150"
+    may_be_absent = true
+    changeable    = false
+    help          = "When the system was first fitted to a car; none when it is new."
+    how           = "From the fitting firm's report or the car's job card."
+  }
   particular "agent" {
     kind       = "choice"
     choices    = "extinguishing agent"
@@ -38,6 +46,7 @@ part "fire_system" {
   particular "serviced" {
     kind          = "date"
     plausible     = "1990 to 2100"
+    happens       = "often"
     may_be_absent = true
     help          = "Last service of the system by its maker or agent; none when new."
     how           = "Punched month and year on the service sticker; the service firm's report for the rest of the system."
@@ -156,6 +165,7 @@ part "fire_bottle" {
   particular "weighed_on" {
     kind      = "date"
     plausible = "1990 to 2100"
+    happens   = "often"
     help      = "Day of that weighing."
     how       = "Write it on a tag on the bottle at once."
   }
@@ -166,6 +176,13 @@ part "fire_bottle" {
     may_be_absent = true
     help          = "Pressure on its gauge; none on a bottle without gauge."
     how           = "Gauge read at about 20 degC; tap the glass, compare with the label's band."
+  }
+  particular "label_kind" {
+    kind       = "choice"
+    choices    = "date label"
+    changeable = false
+    help       = "What date the system's bottle shows."
+    how        = "Shoulder stamp and label are two things: the label's last line decides which kind it is; the stamp alone is month and year."
   }
   particular "made" {
     kind       = "date"
@@ -185,9 +202,19 @@ part "fire_bottle" {
   particular "serviced" {
     kind          = "date"
     plausible     = "1990 to 2100"
+    happens       = "often"
     may_be_absent = true
     help          = "Last refill or check of this bottle; none when new."
     how           = "Tag under the safety pin or ring round the neck, punched by the service firm."
+  }
+  particular "recertified" {
+    kind          = "date"
+    plausible     = "1985 to 2100"
+    happens       = "often"
+    may_be_absent = true
+    changeable    = false
+    help          = "Last pressure test of the bottle; none when never."
+    how           = "Second stamp on the shoulder with the tester's mark; licensed testers only, an owner cannot stamp it."
   }
   particular "straps" {
     kind      = "count"
@@ -229,6 +256,20 @@ part "extinguisher" {
     changeable = false
     help       = "Standard of the hand-held extinguisher."
     how        = "In small print at the foot of its label, beside the fire classes."
+  }
+  particular "serial" {
+    kind          = "text"
+    may_be_absent = true
+    changeable    = false
+    help          = "Serial number of the hand-held extinguisher."
+    how           = "On the foot ring or a second small label at the back; throw-away ones may show a batch only."
+  }
+  particular "homologation_number" {
+    kind          = "text"
+    may_be_absent = true
+    changeable    = false
+    help          = "Approval number on its label."
+    how           = "Beside the standard at the foot of the label, with the letters of the approving body."
   }
   particular "agent" {
     kind       = "choice"
@@ -281,6 +322,13 @@ part "extinguisher" {
     help      = "Mass of the hand-held extinguisher as weighed."
     how       = "Out of its bracket on a kitchen or parcel scale, pin in; ten per cent below full is the usual sign of a leak."
   }
+  particular "label_kind" {
+    kind       = "choice"
+    choices    = "date label"
+    changeable = false
+    help       = "What date the hand-held extinguisher shows."
+    how        = "Turn it over: foot ring, label's back and service ring; a service date is no date of the label."
+  }
   particular "made" {
     kind          = "date"
     plausible     = "1980 to 2100"
@@ -300,9 +348,27 @@ part "extinguisher" {
   particular "serviced" {
     kind          = "date"
     plausible     = "1985 to 2100"
+    happens       = "often"
     may_be_absent = true
     help          = "Last filling or check; none when new."
     how           = "Service label or ring under the handle, signed by whoever checked it."
+  }
+  particular "recertified" {
+    kind          = "date"
+    plausible     = "1985 to 2100"
+    happens       = "often"
+    may_be_absent = true
+    changeable    = false
+    help          = "Last pressure test of the cylinder; none when never."
+    how           = "Stamp in the foot ring or beside the neck, by a licensed tester."
+  }
+  particular "service_due" {
+    kind          = "date"
+    plausible     = "1985 to 2150"
+    may_be_absent = true
+    changeable    = false
+    help          = "When its service label wants the next check; none when it does not say."
+    how           = "The punched hole further on in the same label."
   }
   particular "straps" {
     kind      = "count"

@@ -279,6 +279,27 @@ part "window_net" {
     help       = "Standard of the net."
     how        = "Sewn-in tag at a corner of the net, often behind the upper rod."
   }
+  particular "serial" {
+    kind          = "text"
+    may_be_absent = true
+    changeable    = false
+    help          = "Serial number of the net."
+    how           = "On the tag with the punched months, if at all."
+  }
+  particular "homologation_number" {
+    kind          = "text"
+    may_be_absent = true
+    changeable    = false
+    help          = "Homologation number of the net."
+    how           = "On the hologram's tag under standard 8863; nets of SFI 27.1 have a maker's number instead."
+  }
+  particular "label_kind" {
+    kind       = "choice"
+    choices    = "date label"
+    changeable = false
+    help       = "What date the net's tag shows."
+    how        = "Unfold the tag behind the rod and read both of its faces."
+  }
   particular "made" {
     kind          = "date"
     plausible     = "1985 to 2100"
@@ -294,6 +315,14 @@ part "window_net" {
     changeable    = false
     help          = "Last validity on the net's tag; none when it shows none."
     how           = "Only racing nets of standard 8863 carry it, on the tag with the hologram."
+  }
+  particular "first_used" {
+    kind          = "date"
+    plausible     = "1985 to 2150"
+    may_be_absent = true
+    changeable    = false
+    help          = "When the net was first fitted to a car; none when it is new."
+    how           = "From the job card; sun ages it from that day on."
   }
   particular "mesh_opening" {
     kind      = "length"

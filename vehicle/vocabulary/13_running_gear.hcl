@@ -232,6 +232,14 @@ part "tyre" {
     help       = "When it was made, worked out from the date code."
     how        = "Week and year of the code: 4308 is week 43 of 2008, so 2008-10; three figures leave the decade open, a triangle behind them means the 1990s."
   }
+  particular "first_used" {
+    kind          = "date"
+    plausible     = "1970 to 2150"
+    may_be_absent = true
+    changeable    = false
+    help          = "When the tyre was first fitted to a wheel; none when it is new."
+    how           = "From the tyre book or chalk mark of the shop."
+  }
   particular "tread_depth" {
     kind      = "length"
     unit      = "mm"

@@ -1,7 +1,8 @@
 # Curlew 9, an invented car, the second that Oystergate Works built on the drawing of the
-# Tessel 16, in a hurry. Only what chapter 4 asks of the layout is written down: where the
-# joints are, and which tube was cut from what. The rest is not recorded yet, so precheck it
-# with --only 4. Two things went wrong; the club's drawing office found both.
+# Tessel 16, in a hurry. Only what chapter 4 asks of the layout is written down, where the
+# joints are and which tube was cut from what, and beside it, in dates.hcl, what runs out.
+# The rest is not recorded yet, so precheck it with --only 4. Two things went wrong with the
+# cage; the club's drawing office found both.
 
 car "Curlew 9" {
   chassis          = "CU-0031"
@@ -14,11 +15,17 @@ car "Curlew 9" {
   declared_mass    = "1040 kg"
 }
 
+club "Saltmarsh Stage Rally Car Rules" {
+  drawing_deposited = "2026-12-04"
+  shell_visit       = "2027-02-11"
+}
+
 instrument "tape and plumb line" { tolerance = "3 mm" }
 
 cage {
   base_structure         = "main hoop and two lateral half-hoops"
   route                  = "built to the tables"
+  built                  = "2027-02-05"
   builder                = "Oystergate Works, Wrackham"
   bolted_in              = true
   windscreen_pillar_rise = "262 mm"

@@ -3,7 +3,8 @@
 
 rulebook "Saltmarsh Stage Rally Car Rules" {
   edition  = "2027"
-  in_force = "2027-01-01"
+  in_force = "2026-10-01" # for cages that are being built; events begin in March
+  until    = "2027-12-31"
   judged   = "as read"
   standing = "for trying the program, not a rulebook to build to"
 

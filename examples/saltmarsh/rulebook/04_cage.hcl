@@ -869,7 +869,7 @@ table "main_hoop" {
     ["1.75 in", ".095 in"],
     ["2 in", ".083 in"],
   ]
-  issued = "2026-11"
+  issued = "2026-09"
 }
 
 # By base structure; the list is the drawing office's own file.
@@ -881,7 +881,7 @@ table "tube_sizes" {
     wall      = "tube.wall"
   }
   rows_from = "tube_sizes.csv"
-  issued    = "2026-11-08"
+  issued    = "2026-09"
 }
 
 table "stays" {
@@ -891,7 +891,7 @@ table "stays" {
     ["40 mm", "2.0 mm"],
     ["1.5 in", ".095 in"],
   ]
-  issued = "2026-11"
+  issued = "2026-09"
 }
 
 # Bands of the declared mass. 1350 kg and 1000 kg are of the heavier band.
@@ -911,5 +911,5 @@ table "door_bars" {
     ["1350 kg", "", "45 mm", "2.5 mm"],
     ["1350 kg", "", "50 mm", "2.0 mm"],
   ]
-  issued = "2026-11"
+  issued = "2026-09"
 }

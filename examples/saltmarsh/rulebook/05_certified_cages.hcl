@@ -55,7 +55,7 @@ chapter "5" {
     applies = "cage.route == 'certified'"
     demand  = <<-FORMULA
       (cage.certificate.not_after ?? end_of_year(years_after(cage.certificate.issued, 15)))
-        >= event.last_day
+        >= on
     FORMULA
     rectify = "Have the cage inspected and certified anew."
   }

@@ -157,5 +157,5 @@ table "plates" {
     ["backstay", "60 cm2", "3 mm"],
     ["other", "60 cm2", "2.5 mm"],
   ]
-  issued = "2026-11"
+  issued = "2026-09"
 }

@@ -26,12 +26,12 @@ chapter "7" {
     across  = "seat in seats"
     demand  = <<-FORMULA
       if recorded(seat.extended_until) {
-        end_of_label(seat.extended_until) >= event.last_day
+        end_of_label(seat.extended_until) >= on
       } else if recorded(seat.not_after) {
-        end_of_label(seat.not_after) >= event.last_day
+        end_of_label(seat.not_after) >= on
       } else {
         any(filter(table.seat_life, .standard == seat.standard),
-          years_after(end_of_label(seat.made), .years) >= event.last_day)
+          years_after(end_of_label(seat.made), .years) >= on)
       }
     FORMULA
     rectify = "Replace the seat, or send it to its maker to be renewed."
@@ -167,5 +167,5 @@ table "seat_life" {
     ["FIA 8855-2021", 5],
     ["FIA 8862-2009", 10],
   ]
-  issued = "2026-11"
+  issued = "2026-09"
 }

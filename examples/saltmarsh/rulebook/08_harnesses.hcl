@@ -30,12 +30,37 @@ chapter "8" {
       label with a year holds to the 31st of December; one with a month, to its last day. A strap
       that shows its making only is good for five years from the end of that label.
     TEXT
+    until   = "2027-06-30"
     across  = ["harness in harnesses", "strap in harness.straps"]
     demand  = <<-FORMULA
       if recorded(strap.not_after) {
-        end_of_label(strap.not_after) >= event.last_day
+        end_of_label(strap.not_after) >= on
       } else {
-        years_after(end_of_label(strap.made), 5) >= event.last_day
+        years_after(end_of_label(strap.made), 5) >= on
+      }
+    FORMULA
+    rectify = "Fit a new strap of the same set, or a new harness; a label is not sewn over."
+  }
+
+  # Bulletin 3 of 2027, in mid-season. It reached whoever has no end on the label.
+  clause "8.2" {
+    title   = "Last day of each strap"
+    concern = "safety"
+    page    = 49
+    stage   = "before event"
+    text    = <<-TEXT
+      Every strap has a label of its own, and the strap with the earliest one ends the harness. A
+      label with a year holds to the 31st of December; one with a month, to its last day. Of a
+      strap that shows its making only, the year of making is the first of five; the fifth ends
+      it on the 31st of December.
+    TEXT
+    from    = "2027-07-01"
+    across  = ["harness in harnesses", "strap in harness.straps"]
+    demand  = <<-FORMULA
+      if recorded(strap.not_after) {
+        end_of_label(strap.not_after) >= on
+      } else {
+        end_of_year(years_after(strap.made, 4)) >= on
       }
     FORMULA
     rectify = "Fit a new strap of the same set, or a new harness; a label is not sewn over."

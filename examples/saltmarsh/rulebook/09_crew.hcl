@@ -15,7 +15,7 @@ chapter "9" {
     demand   = <<-FORMULA
       crew.helmet.standard in ['FIA 8859-2015', 'FIA 8859-2024', 'FIA 8860-2018',
         'FIA 8860-2018-ABP', 'Snell SA2025']
-      or any(table.helmets_that_end, .standard == crew.helmet.standard and .until >= event.last_day)
+      or any(table.helmets_that_end, .standard == crew.helmet.standard and .until >= on)
     FORMULA
     rectify  = "Buy a helmet of a standard without an end."
   }
@@ -46,9 +46,11 @@ chapter "9" {
     TEXT
     across  = "crew in crew_members"
     demand  = <<-FORMULA
-      crew.head_restraint.standard in ['FIA 8858-2002', 'FIA 8858-2010']
-      or crew.head_restraint.standard == 'SFI 38.1'
-        and years_after(end_of_month(crew.head_restraint.made), 5) >= event.last_day
+      if crew.head_restraint.standard == 'SFI 38.1' {
+        years_after(end_of_month(crew.head_restraint.made), 5) >= on
+      } else {
+        crew.head_restraint.standard in ['FIA 8858-2002', 'FIA 8858-2010']
+      }
     FORMULA
     rectify = "Send the restraint to be certified again, or replace it."
   }
@@ -60,7 +62,7 @@ chapter "9" {
     stage   = "before event"
     text    = "Salt air eats the stitching of tethers. The club advises to renew them every five years."
     across  = "crew in crew_members"
-    demand  = "years_after(end_of_label(crew.head_restraint.tethers_made), 5) >= event.last_day"
+    demand  = "years_after(end_of_label(crew.head_restraint.tethers_made), 5) >= on"
     rectify = "Order a pair of tethers from the restraint's maker."
   }
 
@@ -74,7 +76,7 @@ chapter "9" {
     demand  = <<-FORMULA
       let overalls = crew.garment['overalls'];
       overalls.standard == 'FIA 8856-2018'
-      or overalls.standard == 'FIA 8856-2000' and event.last_day <= date('2028-12-31')
+      or overalls.standard == 'FIA 8856-2000' and on <= date('2028-12-31')
     FORMULA
     rectify = "Replace the overalls."
   }
@@ -131,5 +133,5 @@ table "helmets_that_end" {
     ["Snell SA2020", "2031-12-31"],
     ["FIA 8860-2010", "2028-12-31"],
   ]
-  issued = "2026-12"
+  issued = "2026-09"
 }

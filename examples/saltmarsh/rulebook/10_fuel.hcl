@@ -23,11 +23,13 @@ chapter "10" {
     TEXT
     applies = "fitted(fuel_cell)"
     demand  = <<-FORMULA
-      any(filter(table.cell_life, .standard == fuel_cell.standard),
-        years_after(end_of_label(fuel_cell.made), .years) >= event.last_day)
-      or recorded(fuel_cell.recertified)
-        and end_of_label(fuel_cell.recertified_until) >= event.last_day
-        and fuel_cell.recertified_until <= years_after(fuel_cell.recertified, 2)
+      if recorded(fuel_cell.recertified) {
+        end_of_label(fuel_cell.recertified_until) >= on
+          and fuel_cell.recertified_until <= years_after(fuel_cell.recertified, 2)
+      } else {
+        any(filter(table.cell_life, .standard == fuel_cell.standard),
+          years_after(end_of_label(fuel_cell.made), .years) >= on)
+      }
     FORMULA
     rectify = "Send the bladder to its maker; order early, it takes a season."
   }
@@ -213,7 +215,7 @@ table "cell_life" {
     ["FIA FT5-1999", 5],
     ["SFI 28.3", 5],
   ]
-  issued = "2026-11"
+  issued = "2026-09"
 }
 
 table "cell_container" {

@@ -38,7 +38,7 @@ chapter "11" {
     applies  = "fitted(fire_system)"
     across   = "bottle in fire_system.fire_bottles"
     at_least = 1
-    demand   = "months_after((bottle.serviced ?? bottle.made), 24) >= event.last_day"
+    demand   = "months_after((bottle.serviced ?? bottle.made), 24) >= on"
     rectify  = "Send the bottle to be serviced; carry the slip."
   }
 
@@ -141,7 +141,7 @@ chapter "11" {
     TEXT
     across  = "extinguisher in extinguishers"
     demand  = <<-FORMULA
-      months_after((extinguisher.serviced ?? extinguisher.made), 24) >= event.last_day
+      months_after((extinguisher.serviced ?? extinguisher.made), 24) >= on
       and extinguisher.straps >= 2 and extinguisher.anti_torpedo
       and extinguisher.reach_when_belted != 'nobody'
     FORMULA
@@ -164,5 +164,5 @@ table "agent" {
     ["FK-5-1-12", "", "1100 kg", "2.0 kg"],
     ["FK-5-1-12", "1100 kg", "", "3.0 kg"],
   ]
-  issued = "2026-11"
+  issued = "2026-09"
 }

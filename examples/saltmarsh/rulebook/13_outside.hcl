@@ -137,8 +137,8 @@ chapter "13" {
     across  = "net in window_nets"
     demand  = <<-FORMULA
       net.standard in ['SFI 27.1', 'FIA 8863-2013'] and net.opens_with_one_hand
-      and (recorded(net.not_after) ? end_of_label(net.not_after) >= event.last_day
-        : years_after(end_of_label(net.made), 2) >= event.last_day)
+      and (recorded(net.not_after) ? end_of_label(net.not_after) >= on
+        : years_after(end_of_label(net.made), 2) >= on)
     FORMULA
     rectify = "Renew the net, or take it out."
   }

@@ -36,7 +36,7 @@ chapter "14" {
       months, and to test that it boils at 200 degrees Celsius or more.
     TEXT
     demand  = <<-FORMULA
-      months_after(brakes.fluid_changed, 12) >= event.last_day
+      months_after(brakes.fluid_changed, 12) >= on
       and brakes.fluid_boiling_point >= celsius(200)
     FORMULA
     rectify = "Change the fluid."
@@ -97,7 +97,7 @@ chapter "14" {
     demand  = <<-FORMULA
       wheel.tyre.standard in ['ECE R30', 'ECE R54', 'listed competition tyre']
       and wheel.tyre.tread_depth >= 1.6*mm
-      and years_after(end_of_label(wheel.tyre.made), 6) >= event.last_day
+      and years_after(end_of_label(wheel.tyre.made), 6) >= on
       and not wheel.tyre.damaged
     FORMULA
     rectify = "Replace the tyre."

@@ -141,5 +141,5 @@ table "noise" {
     ["four-wheel drive open", "98 dB(A)"],
     ["classic", "100 dB(A)"],
   ]
-  issued = "2026-11"
+  issued = "2026-09"
 }

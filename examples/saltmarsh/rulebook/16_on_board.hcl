@@ -28,7 +28,7 @@ chapter "16" {
     TEXT
     demand  = <<-FORMULA
       any(warning_triangles, .approved) and first_aid_kit.fixed
-      and (recorded(first_aid_kit.not_after) ? end_of_label(first_aid_kit.not_after) >= event.last_day : true)
+      and (recorded(first_aid_kit.not_after) ? end_of_label(first_aid_kit.not_after) >= on : true)
     FORMULA
     rectify = "Renew what is past its day."
   }

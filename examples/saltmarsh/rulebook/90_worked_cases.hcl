@@ -613,6 +613,51 @@ worked_case "strap label with its making only" {
   reason = "Made in March 2022, good to 31 March 2027."
 }
 
+worked_case "strap label with its making only, before the bulletin" {
+  clause = "8.2"
+  on     = "2027-06-30"
+  as_built {
+    harness "driver" {
+      strap "left lap" {
+        not_after = "none"
+        made      = "2022-07"
+      }
+    }
+  }
+  answer = "meets"
+  reason = "Five years from the end of July 2022 were not over yet."
+}
+
+worked_case "strap label with its making only, from the bulletin on" {
+  clause = "8.2"
+  on     = "2027-07-01"
+  as_built {
+    harness "driver" {
+      strap "left lap" {
+        not_after = "none"
+        made      = "2022-07"
+      }
+    }
+  }
+  answer = "gap"
+  reason = "2022 was the first year and 2026 the fifth."
+}
+
+worked_case "strap in its fifth year" {
+  clause = "8.2"
+  on     = "2027-12-31"
+  as_built {
+    harness "driver" {
+      strap "left lap" {
+        not_after = "none"
+        made      = "2023-02"
+      }
+    }
+  }
+  answer = "meets"
+  reason = "2023 was the first year; the fifth ends today."
+}
+
 worked_case "strap without any date" {
   clause = "8.2"
   as_built {

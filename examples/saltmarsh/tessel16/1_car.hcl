@@ -37,10 +37,16 @@ car "Tessel 16" {
   evidence "log book" {
     file  = "papers/log-book.txt"
     dated = "2027-01-22"
+
+    valid_until = "2028-07-22" # the registrar renews it every 18 months
   }
   evidence "visit slip" {
     file  = "papers/visit-slip.txt"
     dated = "2026-11-14"
+  }
+  evidence "dispensation" {
+    file  = "papers/mud-flap-dispensation.txt"
+    dated = "2027-03-08"
   }
   evidence "rescue card" { file = "papers/rescue-card.txt" }
 

@@ -89,10 +89,10 @@ seat "co-driver" {
   standard            = "FIA 8855-1999"
   model               = "Thwart Bilge"
   homologation_number = "XCS 477 19"
-  serial              = "TB-24-1190"
-  label_kind          = "not valid after"
-  made                = "none"
-  not_after           = "2029"
+  serial              = "TB-23-1190"
+  label_kind          = "month and year"
+  made                = "2023-06"
+  not_after           = "none"
   extended_until      = "none"
   shell_material      = "composite"
   damaged             = false
@@ -278,10 +278,10 @@ harness "driver" {
   }
 
   strap "left crotch" {
-    serial              = "BS24-0731-5"
+    serial              = "BS22-1164-5" # from an older set: the one of this set was cut short
     label_kind          = "not valid after"
     made                = "none"
-    not_after           = "2029"
+    not_after           = "2027"
     width               = "45 mm"
     damaged             = false
     angle_to_horizontal = { reading = "78 deg", measured_with = "angle gauge" }

@@ -118,7 +118,7 @@ crew_member "co-driver" {
     standard     = "SFI 38.1"
     serial       = "NW-20417"
     made         = "2023-03"
-    tethers_made = "2023-03"
+    tethers_made = "2025-04"
     damaged      = false
   }
 

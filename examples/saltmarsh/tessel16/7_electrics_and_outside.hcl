@@ -143,7 +143,7 @@ mud_flap "rear left" {
 mud_flap "rear right" {
   material          = "plastic"
   thickness         = "3.5 mm"
-  ground_distance   = "72 mm"
+  ground_distance   = "104 mm" # dispensation 2027/2
   covers_tyre_width = true
   gap_to_body       = "12 mm"
 }

@@ -26,7 +26,7 @@ chapter "4" {
     title   = "A mass for a length"
     concern = "safety"
     across  = "tube in cage.tubes"
-    demand  = "tube.outside >= 2.5*kg" # want 16 formula-dimension `"tube\.outside" is a length, "2\.5\*kg" is a mass\. Only figures of one kind can be compared\.`
+    demand  = "tube.outside >= 2.5*kg" # want 16 formula-dimension `"tube\.outside" is a length, "2\.5\*kg" is a mass\. Only figures of one kind can be compared\. Did you mean 2\.5\*mm\?`
   }
   clause "4.5" {
     title   = "A decimal comma"
@@ -44,7 +44,7 @@ chapter "4" {
     title   = "Two lengths make an area"
     concern = "safety"
     across  = "tube in cage.tubes"
-    demand  = "tube.outside * tube.wall >= 100*mm" # want 16 formula-dimension `"tube\.outside \* tube\.wall" is an area, "100\*mm" is a length\. Only figures of one kind can be compared\.`
+    demand  = "tube.outside * tube.wall >= 100*mm" # want 16 formula-dimension `"tube\.outside \* tube\.wall" is an area, "100\*mm" is a length\. Only figures of one kind can be compared\. Did you mean 100\*sq_mm\?`
   }
   clause "4.8" {
     title   = "A hexadecimal number"

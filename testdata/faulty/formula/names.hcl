@@ -61,7 +61,7 @@ chapter "4" {
     title   = "A text without its quotes"
     concern = "safety"
     across  = "tube in cage.tubes"
-    demand  = "tube.part == main_hoop" # want 29 formula-name `"main_hoop" is not the name of anything\. A text stands between quotes; a part, table, term or unit is written by its name\.`
+    demand  = "tube.part == main_hoop" # want 29 formula-name `"main_hoop" says what a tube is for, and is not the name of a part\. Write 'main hoop' to compare with, or ask the tubes: any\(cage\.tubes, \.part == 'main hoop' and …\)\.`
   }
   clause "4.12" {
     title   = "The seat of nobody"

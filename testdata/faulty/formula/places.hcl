@@ -50,7 +50,7 @@ chapter "4" {
     title   = "The angle to a joint"
     concern = "safety"
     across  = "tube in cage.tubes"
-    demand  = "angle_between(tube, cage.joint['A']) >= 30*deg" # want 36 formula-kind `"cage\.joint\['A'\]" is a joint, where angle_between takes a tube\. Write a tube that across has named, or one by its label: cage\.tube\['…'\]\.`
+    demand  = "angle_between(tube, cage.joint['A']) >= 30*deg" # want 36 formula-kind `"cage\.joint\['A'\]" is a joint, where angle_between takes a tube\. The least angle between tubes at a joint is cage\.joint\['A'\]\.least_angle\. Write a tube: one that across has named, one by its label as in cage\.tube\['…'\], or # in any\(cage\.tubes, angle_between\(#, …\) …\)\.`
   }
   clause "4.9" {
     title   = "A label instead of the part"
@@ -92,7 +92,7 @@ chapter "4" {
     title   = "An angle taken for a length"
     concern = "safety"
     across  = "tube in cage.tubes"
-    demand  = "angle_between(tube, cage.tube['2']) >= 30*mm" # want 16 formula-dimension `"angle_between\(tube, cage\.tube\['2'\]\)" is an angle, "30\*mm" is a length\. Only figures of one kind can be compared\.`
+    demand  = "angle_between(tube, cage.tube['2']) >= 30*mm" # want 16 formula-dimension `"angle_between\(tube, cage\.tube\['2'\]\)" is an angle, "30\*mm" is a length\. Only figures of one kind can be compared\. Did you mean 30\*deg\?`
   }
   clause "4.16" {
     title   = "A name that is a function"
@@ -105,6 +105,52 @@ chapter "4" {
     concern = "safety"
     across  = "joint in cage.joints"
     demand  = "let crown = head['driver'].top; distance(joint, crown) > 0" # want 28 formula-kind `"head\['driver'\]\.top" is a place, which is no figure by itself\. Give it to distance, above or ahead_of, or read head\['driver'\]\.top_x, head\['driver'\]\.top_y and head\['driver'\]\.top_z\.`
+  }
+  clause "4.31" {
+    title   = "A helmet that is no place"
+    concern = "safety"
+    across  = "tube in cage.tubes"
+    demand  = "clearance(tube, helmet) >= 50*mm" # want 32 formula-name `"helmet" is not the name of a place\. Write head\['driver'\]: for distance the top point of a helmet, for clearance the helmet\.`
+  }
+  clause "4.32" {
+    title   = "A helmet of the crew"
+    concern = "safety"
+    across  = "person in crew_members"
+    demand  = "any(cage.tubes, clearance(#, person.helmet) >= 50*mm)" # want 45 formula-kind `"person\.helmet" is a helmet, where clearance takes a place or a tube\. Write head\['driver'\]: for distance the top point of a helmet, for clearance the helmet\.`
+  }
+  clause "4.33" {
+    title   = "The back of a seat"
+    concern = "safety"
+    across  = "tube in cage.tubes"
+    demand  = "distance(tube, seat_back) >= 50*mm" # want 31 formula-name `"seat_back" is not the name of a place\. Of a seat the sheet has one place, its reference: write seat\['driver'\]\.`
+  }
+  clause "4.34" {
+    title   = "A joint of nothing"
+    concern = "safety"
+    across  = "tube in cage.tubes"
+    demand  = "distance(tube, joint['A left']) >= 50*mm" # want 31 formula-name `"joint" does not say what it belongs to\. Write cage\.joint\['A left'\]\.`
+  }
+  clause "4.35" {
+    title   = "Degrees by their sign"
+    concern = "safety"
+    across  = "tube in cage.tubes"
+    demand  = "tube.angle_to_vertical >= 10°" # want 44 formula-syntax `The character "°" has no meaning in a formula\. Write 10\*deg; a temperature is celsius\(10\)\.`
+  }
+  clause "4.36" {
+    title   = "Millimetres of angle"
+    concern = "safety"
+    across  = "tube in cage.tubes"
+    demand  = "30*mm <= tube.angle_to_vertical" # want 16 formula-dimension `"30\*mm" is a length, "tube\.angle_to_vertical" is an angle\. Only figures of one kind can be compared\. Did you mean 30\*deg\?`
+  }
+  clause "4.37" {
+    title   = "The angle to the ends"
+    concern = "safety"
+    demand  = "any(cage.tubes, angle_between(#, #.ends) >= 30*deg)" # want 49 formula-kind `"#\.ends" is a list of ends, where angle_between takes a tube\. Write a tube: one that across has named, one by its label as in cage\.tube\['…'\], or # in any\(cage\.tubes, angle_between\(#, …\) …\)\.`
+  }
+  clause "4.38" {
+    title   = "Straps of nobody"
+    concern = "safety"
+    demand  = "all(straps, .width >= 70*mm)" # want 20 formula-name `"straps" does not say what it belongs to\. Write harness\['driver'\]\.straps, or fuel_cell\.straps if that is meant\.`
   }
 }
 

@@ -70,6 +70,6 @@ chapter "4" {
   clause "4.8" {
     title   = "A column of another kind"
     concern = "safety"
-    demand  = "any(table.hoop_sizes, .wall >= 2.5*kg)" # want 38 formula-dimension `"\.wall" is a length, "2\.5\*kg" is a mass\. Only figures of one kind can be compared\.`
+    demand  = "any(table.hoop_sizes, .wall >= 2.5*kg)" # want 38 formula-dimension `"\.wall" is a length, "2\.5\*kg" is a mass\. Only figures of one kind can be compared\. Did you mean 2\.5\*mm\?`
   }
 }

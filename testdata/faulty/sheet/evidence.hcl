@@ -6,11 +6,11 @@ car "Tessel 16" {
   evidence "form 5" { file = "papers/../../form.pdf" } # want 30 evidence-path `Found "papers/\.\./\.\./form\.pdf" as file of the evidence "form 5"\. It leads out of .*nside, or name its folder with --papers\.$`
   evidence "form 6" { dated = "14.3.2026" } # want 32 date-form `"14\.3\.2026" is not a dat`
   evidence "form 7" { file = 7 } # want 30 text-wanted `Found the number 7 where a text is wanted\. Write it in double quotes: "…"\.$`
-  evidence "form 8" { fil = "form.pdf" } # want 23 unknown-key `Found fil in the evidence "form 8"\. Did you mean file\? It can have file, dated, note\.$`
+  evidence "form 8" { fil = "form.pdf" } # want 23 unknown-key `Found fil in the evidence "form 8"\. Did you mean file\? It can have file, dated, valid_until, note\.$`
   evidence "form 9" { file = "evidence.hcl" }
   evidence "Form 9" { file = "./evidence.hcl" } # want 3 said-twice `Found evidence "Form 9" again; it was said first at evidence\.hcl:10:3\. Keep one of the two\.$`
   evidence "form 9" {}
   evidence "form 10" {
-    photo {} # want 5 unknown-block `Found photo in the evidence "form 10"\. It can have file, dated, note\.$`
+    photo {} # want 5 unknown-block `Found photo in the evidence "form 10"\. It can have file, dated, valid_until, note\.$`
   }
 }

@@ -9,6 +9,33 @@ import (
 	"unicode"
 )
 
+// A sheet is A4 across (ISO 216), 297 × 210 mm. Everything stands inside a frame that also
+// prints on Letter (279.4 × 215.9 mm), with the wide margin for filing on the left as in
+// ISO 5457 (from memory).
+const (
+	sheetWide, sheetHigh = 297.0, 210.0
+	headHigh             = 11.5 // the title with the line below it
+)
+
+var sheetFrame = area{20, 10, 253, 190}
+
+// Sizes of text in millimetres. Capital letters of a sans-serif face are about 0.72 of the
+// font's size high, so that the smallest text of a sheet has 2 mm.
+const (
+	smallText = 2.8
+	titleSize = 4.5
+	noteLine  = 3.6 // from line to line of small text
+)
+
+// Colours of what is not well. They are of the palette of M. Okabe and K. Ito ("Color
+// Universal Design", from memory), which people with any kind of colour vision tell apart;
+// each has at least three times the contrast of white paper.
+const (
+	inkOfGap         = "#D55E00" // vermilion
+	inkOfNotRecorded = "#0072B2" // blue
+	inkOfMarginal    = "#CC79A7" // reddish purple
+)
+
 // spot is a place on the paper in millimetres, x to the right and y down, as SVG has them.
 type spot struct{ x, y float64 }
 
@@ -94,7 +121,7 @@ func textWidth(text string, size float64) float64 {
 			wide += 0.36
 		case strings.ContainsRune("tfr()[]-/\"", r):
 			wide += 0.46
-		case strings.ContainsRune("mwMW@%…", r):
+		case strings.ContainsRune("mwMW@%…\ufffe\uffff", r): // the last two are written as U+FFFD
 			wide += 1
 		case cells.RuneWidth(r) > 1:
 			wide += 1.1

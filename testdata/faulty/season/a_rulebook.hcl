@@ -1,0 +1,1 @@
+rulebook "Saltmarsh Stage Rally Car Rules" { edition = "2027" } # want 1 not-a-season `Found a rulebook where a season is wanted\. Name the file or folder that holds the season block, and give the rulebook after --rulebook\.$`
