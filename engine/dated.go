@@ -12,6 +12,7 @@ type dateOf struct {
 	part       *vehicle.Part
 	particular *vehicle.Particular // nil for a paper, and where the rulebook alone sets the day
 	paper      string              // its label, "" for the part itself
+	loaded     bool                // an incident loaded the part, and nobody has inspected it since
 }
 
 // name is what is told of as the thing that ends.
@@ -102,7 +103,10 @@ func (s *SubjectResult) endedBy() (dates []dateOf, limit string) {
 	case NotRecorded, Marginal:
 		for _, cause := range s.Causes {
 			if cause.Particular != nil && cause.Particular.Kind == vehicle.KindDate {
-				add(dateOf{part: cause.Part, particular: cause.Particular})
+				add(dateOf{part: cause.Part, particular: cause.Particular, loaded: cause.Kind == Loaded})
+			}
+			if cause.Kind == Loaded && limit == "" {
+				limit = cause.Text
 			}
 		}
 	}

@@ -52,7 +52,7 @@ func (w *seasonWork) holds(d *DatedPart, spans []Span) {
 		end := spans[at+next]
 		d.endsIn(end)
 		d.LastDay, d.HasLastDay = end.From-1, true
-		d.Uncertain = end.Verdict != Gap
+		d.Uncertain = end.Verdict != Gap && d.Renewal != Reinspect
 	}
 	d.Spans = w.fromNow(spans)
 }
@@ -75,6 +75,8 @@ func (d *DatedPart) endsIn(s Span) {
 	switch p := s.date.particular; {
 	case d.Paper != "":
 		d.Renewal = Renew
+	case s.date.loaded:
+		d.Renewal = Reinspect
 	case p != nil && p.Changeable && !p.IsEnd():
 		d.Renewal = Service
 	case p != nil:

@@ -51,10 +51,11 @@ type Renewal uint8
 
 // The ways of making a dated part good.
 const (
-	Replace  Renewal = iota // its date, or what its label says, cannot be changed: a new one is fitted
-	Service                 // its date is that of a service, a check or a recertification
-	Renew                   // it is a paper
-	PutRight                // no label or date of it decides: it is changed to meet a new wording
+	Replace   Renewal = iota // its date, or what its label says, cannot be changed: a new one is fitted
+	Service                  // its date is that of a service, a check or a recertification
+	Renew                    // it is a paper
+	PutRight                 // no label or date of it decides: it is changed to meet a new wording
+	Reinspect                // an incident loaded it: whatever its dates it is inspected, or replaced
 )
 
 // DatedPart is a part whose dates decide, and how long it holds.

@@ -40,6 +40,8 @@ func (m *calendarMaker) parts(group *datedGroup, parts alike) {
 	if d.HasOrderBy {
 		summary := "Order by today: " + whose
 		switch {
+		case d.Renewal == engine.Reinspect:
+			summary = "Re-inspect, or order, by today: " + whose
 		case isOpen(d):
 			summary = "Record its date, or order by today: " + whose
 		case d.Renewal == engine.Service:

@@ -128,6 +128,8 @@ func (r *chartRow) sentence() string {
 func orderWords(d *engine.DatedPart) string {
 	word := "order by "
 	switch {
+	case d.Renewal == engine.Reinspect:
+		word = "re-inspect, or order, by "
 	case isOpen(d):
 		word = "record or order by "
 	case d.Renewal == engine.Service:

@@ -172,6 +172,8 @@ func renewalWord(renewal engine.Renewal) string {
 		return "renew"
 	case engine.PutRight:
 		return "put right"
+	case engine.Reinspect:
+		return "re-inspect or replace"
 	}
 	return "replace"
 }

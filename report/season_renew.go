@@ -60,7 +60,7 @@ const renewLabel = 10
 // writeRenewal writes one part to replace or service.
 func (s *Season) writeRenewal(p *page, row alike, d *engine.DatedPart) {
 	word := renewalWord(d.Renewal)
-	if isOpen(d) {
+	if isOpen(d) && d.Renewal != engine.Reinspect {
 		word = "look up"
 	}
 	p.hanging(3, p.paint.With(Strong, word)+"  ", len(word)+2, Plain, row.whole())
@@ -96,7 +96,7 @@ func (s *Season) orderSentence(d *engine.DatedPart) string {
 // what is not dated, nor of a car or cage of which something is not recorded.
 func earliestWords(d *engine.DatedPart) string {
 	switch {
-	case d.Renewal == engine.PutRight, isOpen(d) && !d.HasOrderBy:
+	case d.Renewal == engine.PutRight, d.Renewal == engine.Reinspect, isOpen(d) && !d.HasOrderBy:
 		return ""
 	case d.Particular == nil && d.Paper == "":
 		return "no date of it decides: see what the clause asks for then"
