@@ -37,14 +37,25 @@ func (s *sitting) count(what string) {
 // which it can be made again.
 func (s *sitting) draws(perRound int, draw func(r *rand.Rand, seed uint64)) {
 	s.Helper()
-	for i := range perRound * *rounds {
+	s.drawsInAll(perRound**rounds, draw)
+}
+
+// longDraws is draws for one that goes through every day of ten years: one in five rounds.
+func (s *sitting) longDraws(draw func(r *rand.Rand, seed uint64)) {
+	s.Helper()
+	s.drawsInAll((*rounds+4)/5, draw)
+}
+
+func (s *sitting) drawsInAll(draws int, draw func(r *rand.Rand, seed uint64)) {
+	s.Helper()
+	for i := range draws {
 		seed := uint64(firstSeed + i)
 		draw(rand.New(rand.NewPCG(seed, 7)), seed)
 		if s.Failed() && s.counts["failures"] >= 3 {
 			break
 		}
 	}
-	s.tell(perRound * *rounds)
+	s.tell(draws)
 }
 
 // tell prints what the judge did.

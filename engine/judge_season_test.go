@@ -161,7 +161,7 @@ func TestJudgeStretches(t *testing.T) {
 	s := sit(t)
 	from, _ := quantity.CivilDay(2024, 3, 1)
 	last := from.PlusYears(10)
-	s.draws(1, func(r *rand.Rand, seed uint64) {
+	s.longDraws(func(r *rand.Rand, seed uint64) {
 		books, sheet := drawDatedBooks(r), drawDated(r)
 		editions := drawnEditions(s, books, sheet)
 		for begin := from; begin <= last; {

@@ -271,7 +271,7 @@ func TestJudgeLastDays(t *testing.T) {
 	t.Parallel()
 	s := sit(t)
 	from, _ := quantity.CivilDay(2024, 3, 1)
-	s.draws(1, func(r *rand.Rand, seed uint64) {
+	s.longDraws(func(r *rand.Rand, seed uint64) {
 		text, sheetText := drawDatedBook(r, ""), drawDated(r)
 		p := programOf(s, text)
 		car := p.Car(sheetOf(s, sheetText))
