@@ -190,6 +190,14 @@ part "head_restraint" {
     help          = "Date of manufacture of the head restraint; none when it shows none."
     how           = "Under SFI 38.1 a punched month and year label on the yoke; FIA ones mostly carry none."
   }
+  particular "first_used" {
+    kind          = "date"
+    plausible     = "1985 to 2150"
+    may_be_absent = true
+    changeable    = false
+    help          = "When it was first worn; none when it is new."
+    how           = "From the invoice, or the entry in the owner's booklet."
+  }
   particular "not_after" {
     kind          = "date"
     plausible     = "1990 to 2150"
@@ -265,6 +273,14 @@ part "garment" {
     changeable    = false
     help          = "Date of manufacture of the garment; none when it shows none."
     how           = "On the washing label: year, or quarter and year; give a quarter as its last month, with a note."
+  }
+  particular "first_used" {
+    kind          = "date"
+    plausible     = "1985 to 2150"
+    may_be_absent = true
+    changeable    = false
+    help          = "When it was first worn; none when it is new."
+    how           = "From the invoice; washing ages it more than its label does."
   }
   particular "not_after" {
     kind          = "date"

@@ -54,6 +54,14 @@ part "fuel_cell" {
     help          = "When the bladder was first filled; none when it has not been yet."
     how           = "From the shop's job card; fuel begins to age it on that day."
   }
+  particular "serviced" {
+    kind          = "date"
+    plausible     = "1975 to 2150"
+    happens       = "often"
+    may_be_absent = true
+    help          = "When the bladder was last taken out and examined; none when it never was."
+    how           = "From the report of its maker or of the licensed firm that opened it."
+  }
   particular "not_after" {
     kind          = "date"
     plausible     = "1980 to 2150"

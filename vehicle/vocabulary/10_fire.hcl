@@ -191,6 +191,14 @@ part "fire_bottle" {
     help       = "Date of manufacture of the system's bottle."
     how        = "Stamped on the shoulder with the test stamp, year and month; the label may be newer than the bottle."
   }
+  particular "first_used" {
+    kind          = "date"
+    plausible     = "1985 to 2150"
+    may_be_absent = true
+    changeable    = false
+    help          = "When the bottle was first fitted to a car; none when it is new."
+    how           = "From the job card of that car; a bottle can be younger or older than the rest of its system."
+  }
   particular "not_after" {
     kind          = "date"
     plausible     = "1985 to 2150"
@@ -336,6 +344,14 @@ part "extinguisher" {
     changeable    = false
     help          = "Date of manufacture of the hand-held extinguisher; none when it shows none."
     how           = "Embossed in the foot ring or rim of the cylinder, two digits of the year."
+  }
+  particular "first_used" {
+    kind          = "date"
+    plausible     = "1985 to 2150"
+    may_be_absent = true
+    changeable    = false
+    help          = "When it was first fitted to a car; none when it is new."
+    how           = "From the invoice or the job card of the car that had it first."
   }
   particular "not_after" {
     kind          = "date"
