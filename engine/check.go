@@ -70,27 +70,15 @@ func (p *Program) check(c *Car, r Request, given Editions, before map[*compiledC
 	return result
 }
 
-// changesByDay reports whether a clause may come to something else on another day.
+// changesByDay reports whether a clause may come to something else on another day. The
+// wording by which one with as_at is judged may read the day although its own does not.
 func (k *checker) changesByDay(c *compiledClause) bool {
-	return c.mentions.days || c.Period.Bounded() || len(k.paperBounds(c.Clause)) > 0 || k.duringEvent()
-}
-
-// duringEvent reports whether something happens to the car, or is seen to be mended, while
-// the event is on.
-func (k *checker) duringEvent() bool {
-	e := k.request.Event
-	return e != nil && slices.ContainsFunc(k.car.log.papers.Incidents, func(n *vehicle.Incident) bool {
-		days := rules.Period{From: min(e.Inspection, e.First), Until: max(e.Inspection, e.Last)}
-		return days.Holds(n.Day) || n.HasInspected && days.Holds(n.Inspected)
-	})
+	return c.mentions.days || c.asAt != nil || c.Period.Bounded() || len(k.paperBounds(c.Clause)) > 0
 }
 
 // changesByEvent reports whether a clause may come to something else at another event.
 func (k *checker) changesByEvent(c *compiledClause) bool {
-	if k.changesByDay(c) || c.asAt != nil || len(k.car.log.papers.Incidents) > 0 {
-		return true
-	}
-	return slices.ContainsFunc(k.car.log.papers.Dispensations, func(d *vehicle.Dispensation) bool { return isNumber(d.Clause, c.Clause) })
+	return k.changesByDay(c) || slices.ContainsFunc(k.car.log.papers.Dispensations, func(d *vehicle.Dispensation) bool { return isNumber(d.Clause, c.Clause) })
 }
 
 // picks reports whether a clause is asked for.

@@ -265,6 +265,24 @@ harness "driver" {
 	require.Equal(t, NotRecorded, alone.Cars[0].Events[2].Whole.Chapters[0].Clauses[1].Verdict, "the edition of then is not given")
 }
 
+// TestEventByRulesOfAnotherDay holds a clause whose own wording reads no day while that by
+// which it is judged does: each day of an event is told for itself.
+func TestEventByRulesOfAnotherDay(t *testing.T) {
+	edition := func(head, demand string) string {
+		return "rulebook \"Tried\" {\n" + head + "}\nchapter \"1\" {\n  title = \"Seats\"\n  clause \"1.1\" {\n    title = \"Seats\"\n    concern = \"safety\"\n" +
+			"    as_at = \"cage.built\"\n    across = \"seat in seats\"\n    demand = \"" + demand + "\"\n  }\n}\n"
+	}
+	then := edition("edition = \"2026\"\nin_force = \"2026-01-01\"\nuntil = \"2026-12-31\"\n", "on <= date('2027-03-13')")
+	now := edition("edition = \"2027\"\nin_force = \"2027-01-01\"\n", "recorded(seat.serial)")
+	sheet := "car \"tried\" {\n}\ncage {\n  built = \"2026-05-02\"\n}\nseat \"driver\" {\n  serial = \"S1\"\n}\n"
+	r := seasonOf(t, threeEvents, sheet, "2027-01-10", then, now)
+	var worst []Verdict
+	for _, day := range r.Cars[0].Events[0].Days {
+		worst = append(worst, day.Worst)
+	}
+	require.Equal(t, []Verdict{Meets, Meets, Gap}, worst, "12 and 13 March are within it, 14 March is not")
+}
+
 // TestJudgeLastDays holds, on every day of ten years, whether a part holds by what its spans
 // say against what the clauses say on that single day.
 func TestJudgeLastDays(t *testing.T) {
