@@ -34,32 +34,38 @@ type datedRead struct {
 func (x *explainer) keepDates(t *trace, d Decided) {
 	s := newSurvey(true)
 	t.value.asTruth.survey(x.m, s)
+	dates := x.car.datesIn(x.m, s)
+	if len(dates) > 0 || s.readsDay() {
+		x.dated = append(x.dated, datedRead{d, dates})
+	}
+}
+
+// datesIn are the dates of the car's parts among the cells that a survey touched.
+func (c *Car) datesIn(m *machine, s *survey) []dateOf {
 	var dates []dateOf
-	onDay := false
 	for i := range s.touched {
 		at := s.touched[i].cell
-		onDay = onDay || at < moments
-		if o := &x.car.origins[at]; o.part != nil && x.m.isDated(at) {
+		if o := &c.origins[at]; o.part != nil && m.isDated(at) {
 			dates = append(dates, dateOf{part: o.part, particular: o.particular})
 		}
 	}
-	if len(dates) > 0 || onDay {
-		x.dated = append(x.dated, datedRead{d, dates})
-	}
+	return dates
+}
+
+// isAmong reports whether a comparison is one of those, whatever was noted on it since.
+func (d Decided) isAmong(all []Decided) bool {
+	return slices.ContainsFunc(all, func(other Decided) bool {
+		other.Note = d.Note
+		return other == d
+	})
 }
 
 // datedFirst are the comparisons on dates, those that decided before others that failed
 // beside them: of alternatives that have all ended each is an end.
 func (x *explainer) datedFirst(decided []Decided) []datedRead {
-	isDecided := func(read datedRead) bool {
-		return slices.ContainsFunc(decided, func(d Decided) bool {
-			d.Note = read.decided.Note // whatever was noted on it since
-			return d == read.decided
-		})
-	}
 	var first, others []datedRead
 	for _, read := range x.dated {
-		if isDecided(read) {
+		if read.decided.isAmong(decided) {
 			first = append(first, read)
 		} else {
 			others = append(others, read)

@@ -102,6 +102,11 @@ func (d *dayCuts) over(m *machine, from, until quantity.Day) {
 	}
 }
 
+// readsDay reports whether a survey touched a day of the run.
+func (s *survey) readsDay() bool {
+	return slices.ContainsFunc(s.touched, func(t touch) bool { return t.cell < moments })
+}
+
 // isDated reports whether a cell holds a date of the car, be it a code for a week.
 func (m *machine) isDated(at int32) bool {
 	c := &m.cells[at]
@@ -117,7 +122,7 @@ func (m *machine) isDated(at int32) bool {
 func (d *dayCuts) readsDays(m *machine, n node) bool {
 	s := newSurvey(true)
 	n.survey(m, s)
-	if !slices.ContainsFunc(s.touched, func(t touch) bool { return t.cell < moments }) {
+	if !s.readsDay() {
 		return false
 	}
 	for _, t := range s.touched {

@@ -144,7 +144,7 @@ inspection "I1" {
 		return text
 	}
 	for _, clause := range p.clauses {
-		line := &timeline{editions: Editions{{p, car}}}
+		line := &timeline{}
 		stretches, _ := line.stretches(p.checker(car, Request{}), clause, from, from.PlusYears(3))
 		require.LessOrEqual(t, line.evaluations, 2*line.cuts+2)
 		single, day := p.checker(car, Request{}), from

@@ -181,7 +181,7 @@ func TestJudgeStretches(t *testing.T) {
 // heldByTheDay says on which day a stretch of a clause is not what the clause comes to, ""
 // where it is so on all.
 func heldByTheDay(s *sitting, editions Editions, on Edition, clause *compiledClause, from, until quantity.Day) string {
-	line := &timeline{editions: editions}
+	line := &timeline{}
 	k, single := on.Program.checker(on.Car, Request{}), on.Program.checker(on.Car, Request{})
 	k.editions, single.editions = editions, editions
 	stretches, _ := line.stretches(k, clause, from, until)

@@ -50,14 +50,7 @@ func (k *checker) openIncidents() []*vehicle.Incident {
 func (k *checker) datesRead(c *compiledClause) []dateOf {
 	s := newSurvey(true)
 	c.whole.survey(k.full, s)
-	var dates []dateOf
-	for i := range s.touched {
-		at := s.touched[i].cell
-		if o := &k.car.origins[at]; o.part != nil && k.full.isDated(at) {
-			dates = append(dates, dateOf{part: o.part, particular: o.particular})
-		}
-	}
-	return dates
+	return k.car.datesIn(k.full, s)
 }
 
 // asDates are parts of which no date is known.

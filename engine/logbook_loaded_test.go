@@ -93,9 +93,9 @@ func TestLoadedByStretches(t *testing.T) {
 	car := p.Car(sheetOf(t, beltAndBottle+gatePost("2027-08-01")))
 	from := on(t, "2027-01-10")
 	for _, clause := range p.clauses {
-		line := &timeline{editions: Editions{{p, car}}}
+		line := &timeline{}
 		k := p.checker(car, Request{})
-		k.editions = line.editions
+		k.editions = Editions{{p, car}}
 		stretches, _ := line.stretches(k, clause, from, from.PlusYears(2))
 		single, day, loaded := p.checker(car, Request{}), from, quantity.Day(0)
 		for _, s := range stretches {

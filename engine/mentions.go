@@ -6,8 +6,8 @@ import (
 )
 
 // mentions are the particulars that a clause reads, by their names, and whether it asks for
-// the places of parts or for a day: enough to tell for most clauses that a figure which was read more
-// than once is not theirs.
+// the places of parts or for a day: enough to tell for most clauses that a figure which was
+// read more than once is not theirs.
 type mentions struct {
 	names  map[string]bool
 	places bool

@@ -51,7 +51,7 @@ cage {
 func TestEvidenceCutsDays(t *testing.T) {
 	p := bookOf(t, "evidence = [\"scale slip\"]\nlook_for = \"The slip.\"")
 	car := p.Car(sheetOf(t, "car \"Tried\" {\n  evidence \"scale slip\" {\n    dated = \"2027-02-10\"\n    valid_until = \"2027-03-31\"\n  }\n}\n"))
-	line := &timeline{editions: Editions{{p, car}}}
+	line := &timeline{}
 	stretches, _ := line.stretches(p.checker(car, Request{}), p.clauses[0], on(t, "2027-01-01"), on(t, "2027-12-31"))
 	var ends []string
 	for _, s := range stretches {

@@ -1,8 +1,6 @@
 package engine
 
 import (
-	"slices"
-
 	"gapsheet/vehicle"
 	"gapsheet/vehicle/quantity"
 )
@@ -33,12 +31,6 @@ func (x *explainer) keepPart(t *trace, d Decided) {
 // that decided, else of any beside them; in either case one of the car itself, such as its
 // class, comes last. It has no part where none read the car.
 func (s *SubjectResult) failedPart() partRead {
-	decided := func(read partRead) bool {
-		return slices.ContainsFunc(s.Decided, func(d Decided) bool {
-			d.Note = read.decided.Note // whatever was noted on it since
-			return d == read.decided
-		})
-	}
 	var best partRead
 	least := 4
 	for _, read := range s.reads {
@@ -46,7 +38,7 @@ func (s *SubjectResult) failedPart() partRead {
 		if isWhole(read.part) {
 			rank += 2
 		}
-		if !decided(read) {
+		if !read.decided.isAmong(s.Decided) {
 			rank++
 		}
 		if rank < least {

@@ -42,8 +42,7 @@ func (k *checker) asAt(c *compiledClause) *ClauseResult {
 // worstRules works a clause by the rules of every day by which it may have to be judged: the
 // worst result with its day, nil where that day is not recorded.
 func (k *checker) worstRules(c *compiledClause) (worst *ClauseResult, at quantity.Day) {
-	days, _ := k.rulesOf(c)
-	for _, day := range days {
+	for _, day := range k.rulesOf(c) {
 		if one := k.byRulesOf(c, day); worst == nil || one.Verdict > worst.Verdict {
 			worst, at = one, day
 		}
@@ -52,23 +51,23 @@ func (k *checker) worstRules(c *compiledClause) (worst *ClauseResult, at quantit
 }
 
 // rulesOf are days of the past by whose rules a clause may have to be judged, one for each
-// wording; known is false where the day is not recorded.
-func (k *checker) rulesOf(c *compiledClause) (days []quantity.Day, known bool) {
+// wording; none where the day is not recorded.
+func (k *checker) rulesOf(c *compiledClause) (days []quantity.Day) {
 	m := k.full
 	saved := m.unsure
 	m.unsure = false
 	at := c.asAt.number(m)
-	known = !m.unsure && !math.IsInf(at.Low, 0) && !math.IsInf(at.High, 0) && k.isRecorded(c)
+	known := !m.unsure && !math.IsInf(at.Low, 0) && !math.IsInf(at.High, 0) && k.isRecorded(c)
 	m.unsure = saved
 	if !known {
-		return nil, false
+		return nil
 	}
 	until := quantity.Day(at.High)
 	for day := quantity.Day(at.Low); day <= until; {
 		days = append(days, day)
 		day = min(k.editions.until(day, until), k.wording(c, day, until)) + 1
 	}
-	return days, true
+	return days
 }
 
 // isRecorded reports whether all that the day hangs on is on the sheet.

@@ -147,7 +147,7 @@ func (w *seasonWork) timelines(events []*EventResult) {
 // force.
 func (w *seasonWork) timeline(way *wayIn) {
 	editions := way.editions
-	t := &timeline{editions: editions}
+	t := &timeline{}
 	last := w.season.Until
 	for from := w.season.From.PlusYears(-yearsBack); from <= last; {
 		until := editions.until(from, last)

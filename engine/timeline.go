@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"maps"
 	"slices"
 
 	"gapsheet/vehicle/quantity"
@@ -10,13 +11,11 @@ import (
 type stretch struct {
 	from, until quantity.Day
 	result      *ClauseResult // nil where the clause does not stand in the edition of those days
-	on          Edition
 }
 
 // A timeline works clauses over stretches of days: between two cuts every comparison that
 // reads a day is what it is, so that one evaluation tells them all.
 type timeline struct {
-	editions    Editions
 	evaluations int // clauses worked
 	cuts        int // days at which something may change
 }
@@ -32,7 +31,7 @@ func (t *timeline) stretches(k *checker, c *compiledClause, from, until quantity
 			end = starts[i+1] - 1
 		}
 		k.setDay(start)
-		s := stretch{from: start, until: end, on: Edition{k.p, k.car}}
+		s := stretch{from: start, until: end}
 		if k.stands(c.Clause) {
 			t.evaluations++
 			s.result = k.onDay(c)
@@ -54,7 +53,7 @@ func (k *checker) setDay(day quantity.Day) {
 // the cells of the dates that it holds against days.
 func (k *checker) cutsOf(c *compiledClause, from, until quantity.Day) (cuts []quantity.Day, dates map[int32]bool) {
 	d := k.surveyed(c, from, until)
-	for _, day := range k.bounds(c, from, until) {
+	for _, day := range k.bounds(c) {
 		d.at[day] = true
 	}
 	dates = d.dates
@@ -85,8 +84,7 @@ func (k *checker) surveyed(c *compiledClause, from, until quantity.Day) *dayCuts
 // cutsOfThen adds what a clause that is judged by the rules of another day changes on, in
 // every wording that it may be judged by.
 func (k *checker) cutsOfThen(c *compiledClause, d *dayCuts) {
-	days, _ := k.rulesOf(c)
-	for _, day := range days {
+	for _, day := range k.rulesOf(c) {
 		edition, ok := k.editions.inForce(day)
 		if !ok {
 			continue
@@ -98,7 +96,8 @@ func (k *checker) cutsOfThen(c *compiledClause, d *dayCuts) {
 		other := k.under(edition)
 		compiled := edition.Program.numbers[then]
 		found := other.surveyed(compiled, d.from, d.until)
-		for cut := range found.at {
+		maps.Copy(d.at, found.at)
+		for _, cut := range other.paperBounds(then) {
 			d.at[cut] = true
 		}
 		for at := range found.dates {
@@ -146,7 +145,7 @@ func (k *checker) surveyDays(c *compiledClause, s *survey, depth int) {
 
 // bounds are the days on which a clause begins or ceases to be in force, one of its wordings
 // takes over from another, or a paper of the car begins or ceases to count.
-func (k *checker) bounds(c *compiledClause, from, until quantity.Day) []quantity.Day {
+func (k *checker) bounds(c *compiledClause) []quantity.Day {
 	var days []quantity.Day
 	for _, other := range k.p.clauses {
 		if other.Number == c.Number {
